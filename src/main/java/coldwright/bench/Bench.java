@@ -3,7 +3,6 @@ package coldwright.bench;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.complete.CompletionProposal;
-import coldwright.bench.process.LaunchSettings;
 import coldwright.bench.process.SpareProcesses;
 
 import java.time.Duration;
@@ -31,25 +30,19 @@ import java.util.concurrent.CompletableFuture;
  * statements rerun.
  */
 public final class Bench implements AutoCloseable {
-    /** Java's compiler calls itself for each operator and bracket of an expression. */
-    private static final long STACK_BYTES = 16 << 20;
-
     private final BenchSettings settings;
     private final SpareProcesses spares;
     private final SnippetCompilation snippetCompilation;
     private final StepReplayer live;
     private final Deque<RunJob> waiting = new ArrayDeque<>();
-    private final Thread worker = new Thread(null, this::work, "bench", STACK_BYTES);
+    private final Thread worker = new Thread(this::work, "bench");
     private RunJob current;
     private CompletionRequest question;
     private boolean closed;
 
     private Bench(BenchSettings settings) {
         this.settings = settings;
-        spares =
-                new SpareProcesses(
-                        new LaunchSettings(
-                                settings.classPath(), settings.heapMb(), settings.pointLimit()));
+        spares = new SpareProcesses(settings.classPath(), settings.heapMb(), settings.pointLimit());
         snippetCompilation = new SnippetCompilation(settings);
         live = new StepReplayer(settings, spares, snippetCompilation::lines);
         worker.setDaemon(true);

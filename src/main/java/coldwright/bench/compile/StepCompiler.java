@@ -123,7 +123,7 @@ public final class StepCompiler implements AutoCloseable {
             remove(parts);
             throw e;
         }
-        CompiledStep step = new CompiledStep(text, statements, refused);
+        CompiledStep step = CompiledStep.of(text, statements, refused, steps());
         pile.add(new CompiledEntry(step, parts));
         return step;
     }

@@ -18,25 +18,44 @@ import java.util.jar.Manifest;
 import java.util.stream.Collectors;
 
 /**
- * How a bench's process is started: with its own folders, a heap limit, and only those environment
- * variables that Java needs.
+ * How a process of the program's own is started: with its own folders, a heap limit, and only those
+ * environment variables that Java needs.
  *
- * @param classPath classes that snippets may use
+ * @param main its main class; its first argument is its folder
+ * @param classPath its classes
  * @param heapMb heap limit, MB
- * @param pointLimit maximum points of a figure
+ * @param arguments the further arguments
  */
-public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
+public record LaunchSettings(
+        Class<?> main, List<Path> classPath, int heapMb, List<String> arguments) {
     /** Environment variables that Java needs to find its files and read their names. */
     private static final Set<String> KEPT_ENVIRONMENT =
             Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
 
+    /** Exit status of a process that isn't a bench and whose heap is full. */
+    public static final int OUT_OF_MEMORY = 3;
+
     /** Makes defensive copies. */
     public LaunchSettings {
         classPath = List.copyOf(classPath);
+        arguments = List.copyOf(arguments);
     }
 
     /**
-     * Starts the process, connected by its standard input and output.
+     * A bench's process.
+     *
+     * @param classPath classes that snippets may use
+     * @param pointLimit maximum points of a figure
+     */
+    public static LaunchSettings bench(List<Path> classPath, int heapMb, int pointLimit) {
+        Set<Path> all = new LinkedHashSet<>(classPath);
+        all.add(home(BenchMain.class));
+        return new LaunchSettings(
+                BenchMain.class, List.copyOf(all), heapMb, List.of(Integer.toString(pointLimit)));
+    }
+
+    /**
+     * Starts the process, linked by its standard input and output.
      *
      * @param folder its folder, deleted after it ends
      * @throws IOException if it can't be started
@@ -51,23 +70,26 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
         words.add("-XX:TieredStopAtLevel=1");
         words.add("-XX:+UseSerialGC");
         words.add("-XX:-UsePerfData");
+        words.add("-XX:+DisplayVMOutputToStderr");
+        words.add("-Xlog:disable");
         words.add("-Djava.awt.headless=true");
         words.add("-Dfile.encoding=UTF-8");
         words.add("-Duser.language=en");
         words.add("-Duser.country=GB");
         words.add("-Duser.home=" + work);
         words.add("-Djava.io.tmpdir=" + temporary);
-        words.add("-XX:+DisplayVMOutputToStderr");
-        words.add("-Xlog:disable");
-        words.add("-javaagent:" + agent(folder));
+        words.add(
+                main == BenchMain.class
+                        ? "-javaagent:" + agent(folder)
+                        : "-XX:+ExitOnOutOfMemoryError");
         words.add("-cp");
         words.add(
-                withThisProgram().stream()
+                classPath.stream()
                         .map(path -> path.toAbsolutePath().toString())
                         .collect(Collectors.joining(File.pathSeparator)));
-        words.add(BenchMain.class.getName());
-        words.add(Integer.toString(pointLimit));
+        words.add(main.getName());
         words.add(folder.toString());
+        words.addAll(arguments);
 
         ProcessBuilder builder = new ProcessBuilder(words);
         builder.directory(work.toFile());
@@ -86,13 +108,6 @@ public record LaunchSettings(List<Path> classPath, int heapMb, int pointLimit) {
         Path jar = folder.resolve("agent.jar");
         new JarOutputStream(Files.newOutputStream(jar), manifest).close();
         return jar;
-    }
-
-    private Set<Path> withThisProgram() {
-        Set<Path> all = new LinkedHashSet<>(classPath);
-        all.add(home(BenchMain.class));
-        all.add(home(coldwright.figure.Figure.class));
-        return all;
     }
 
     /** The folder or jar that a class of this program was loaded from. */

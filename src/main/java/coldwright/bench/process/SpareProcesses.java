@@ -2,6 +2,8 @@ package coldwright.bench.process;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,6 +16,7 @@ public final class SpareProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
     private final LaunchSettings launch;
+    private final int pointLimit;
     private final Set<BenchProcess> started = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter =
             Executors.newSingleThreadExecutor(SpareProcesses::daemon);
@@ -21,9 +24,16 @@ public final class SpareProcesses implements AutoCloseable {
     private CompletableFuture<BenchProcess> next;
     private volatile boolean closed;
 
-    /** Starts the first process in the background. */
-    public SpareProcesses(LaunchSettings launch) {
-        this.launch = launch;
+    /**
+     * Starts the first process in the background.
+     *
+     * @param classPath classes that snippets may use
+     * @param heapMb heap limit, MB
+     * @param pointLimit maximum points of a figure
+     */
+    public SpareProcesses(List<Path> classPath, int heapMb, int pointLimit) {
+        this.launch = LaunchSettings.bench(classPath, heapMb, pointLimit);
+        this.pointLimit = pointLimit;
         Runtime.getRuntime().addShutdownHook(lastWill);
         next = startOne();
     }
@@ -73,7 +83,7 @@ public final class SpareProcesses implements AutoCloseable {
     }
 
     private BenchProcess start() throws IOException {
-        BenchProcess process = new BenchProcess(launch);
+        BenchProcess process = new BenchProcess(launch, pointLimit);
         started.add(process);
         try {
             if (closed) {

@@ -3,24 +3,15 @@ package coldwright.bench.remote;
 import coldwright.figure.Figure;
 import coldwright.figure.Page;
 
-import java.io.BufferedInputStream;
-import java.io.DataInputStream;
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.lang.instrument.Instrumentation;
 import java.nio.file.Path;
 import java.util.Formatter;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
 
 /**
- * The main class of the bench's process. Orders come on its standard input and messages leave on
- * its standard output; snippets have streams of their own. Its arguments are the maximum points of
- * a figure and its folder.
+ * The main class of the bench's process. Snippets have a standard input and output of their own.
  */
 public final class BenchMain {
     /** Exit status when a snippet has started too many threads. */
@@ -39,25 +30,24 @@ public final class BenchMain {
     /**
      * Serves until the program is gone.
      *
-     * @param args maximum points of a figure, this process' folder
+     * @param args this process' folder, maximum points of a figure
      * @throws IOException if the program doesn't answer
      */
     public static void main(String[] args) throws IOException, InterruptedException {
-        DataInputStream in = new DataInputStream(new BufferedInputStream(System.in, 1 << 16));
-        System.setIn(InputStream.nullInputStream());
-        MessageWriter writer = new MessageWriter(new FileOutputStream(FileDescriptor.out));
-        TextOutput printed = new TextOutput(writer);
+        ProgramLink<OrderBatch, BenchMessage> program =
+                new ProgramLink<>(
+                        OrderBatch.WIRE, BenchMessage.wire(Integer.MAX_VALUE), Path.of(args[0]));
+        TextOutput printed = new TextOutput(program);
         System.setOut(new UnclosablePrintStream(printed));
         System.setErr(new UnclosablePrintStream(printed));
-        FigureOutput figures = new FigureOutput(writer, Integer.parseInt(args[0]));
+        FigureOutput figures = new FigureOutput(program, Integer.parseInt(args[1]));
         Page.readBy(figures::show);
-        BlockingQueue<OrderBatch> batches = new LinkedBlockingQueue<>();
-        new ProcessWatchdog(printed, Path.of(args[1])).start(in, batches);
+        ProcessWatchdog.start(printed);
         OrderExecutor executor = new OrderExecutor(printed, figures, instrumentation);
         warmUp(executor);
-        writer.send(new BenchMessage.Done(Optional.empty()));
+        program.send(new BenchMessage.Done(Optional.empty()));
         while (true) {
-            writer.send(executor.execute(batches.take()));
+            program.send(executor.execute(program.take()));
         }
     }
 

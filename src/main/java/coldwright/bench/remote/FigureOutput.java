@@ -12,13 +12,13 @@ import java.util.List;
 
 /** Sends the figures and drawings that a snippet shows within the limits. */
 final class FigureOutput {
-    private final MessageWriter writer;
+    private final ProgramLink<OrderBatch, BenchMessage> program;
     private final int pointLimit;
     private final List<Exhibit> shown = new ArrayList<>();
     private int limit;
 
-    FigureOutput(MessageWriter writer, int pointLimit) {
-        this.writer = writer;
+    FigureOutput(ProgramLink<OrderBatch, BenchMessage> program, int pointLimit) {
+        this.program = program;
         this.pointLimit = pointLimit;
     }
 
@@ -63,7 +63,7 @@ final class FigureOutput {
             throw new IllegalArgumentException(e.getMessage(), e);
         }
         try {
-            writer.send(new BenchMessage.Shown(bytes.toByteArray()));
+            program.send(new BenchMessage.Shown(bytes.toByteArray()));
         } catch (IOException e) {
             throw new UncheckedIOException("the page is gone", e);
         }

@@ -12,14 +12,14 @@ final class TextOutput extends OutputStream {
     private static final int PART = 8192;
     private static final int MOST_BYTES_OF_A_CHARACTER = 4;
 
-    private final MessageWriter writer;
+    private final ProgramLink<OrderBatch, BenchMessage> program;
     private final byte[] buffer = new byte[PART];
     private int buffered;
     private long left;
     private boolean cut = true;
 
-    TextOutput(MessageWriter writer) {
-        this.writer = writer;
+    TextOutput(ProgramLink<OrderBatch, BenchMessage> program) {
+        this.program = program;
     }
 
     /** Accepts up to this many characters from now on. */
@@ -33,7 +33,7 @@ final class TextOutput extends OutputStream {
     @Override
     public synchronized void flush() throws IOException {
         if (buffered > 0) {
-            writer.send(new BenchMessage.Printed(Arrays.copyOf(buffer, buffered)));
+            program.send(new BenchMessage.Printed(Arrays.copyOf(buffer, buffered)));
             buffered = 0;
         }
     }
@@ -67,7 +67,7 @@ final class TextOutput extends OutputStream {
         if (taken < length && !cut) {
             cut = true;
             flush();
-            writer.send(new BenchMessage.Cut());
+            program.send(new BenchMessage.Cut());
         }
     }
 }
