@@ -1,8 +1,10 @@
 package coldwright.bench;
 
+import coldwright.bench.compile.CompilationFailedException;
 import coldwright.bench.compile.CompileProblem;
 import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.LineIndex;
+import coldwright.bench.compile.SnippetLimits;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.compiler.CompilerReply;
@@ -49,6 +51,7 @@ final class SnippetCompilation implements AutoCloseable {
             SnippetSource snippet = snippets.get(index);
             steps.subList(index, steps.size()).clear();
             try {
+                SnippetLimits.checkLength(snippet.text());
                 CompilerReply reply =
                         compiler.ask(
                                 new CompilerRequest.Compile(
@@ -64,6 +67,8 @@ final class SnippetCompilation implements AutoCloseable {
                     steps.clear();
                     runs.clear();
                 }
+            } catch (CompilationFailedException e) {
+                throw new RejectedSnippet(index, problems(e.complaints(), snippet.text()), false);
             } catch (CompilerClient.OverloadedException e) {
                 steps.clear();
                 if (lost || e.certain()) {
@@ -120,6 +125,9 @@ final class SnippetCompilation implements AutoCloseable {
      * @throws CancellationException if cancelled
      */
     List<CompletionProposal> complete(CompletionRequest question, BooleanSupplier stopped) {
+        if (!SnippetLimits.allow(question.text())) {
+            return List.of();
+        }
         CompilerRequest request =
                 new CompilerRequest.Complete(question.above(), question.text(), question.caret());
         try {

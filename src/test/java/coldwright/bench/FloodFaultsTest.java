@@ -91,7 +91,7 @@ final class FloodFaultsTest extends Faults {
                             f.setAccessible(true);
                             outlet = f.get(figures);
                         }
-                        var writers = outlet.getClass().getDeclaredField("writer");
+                        var writers = outlet.getClass().getDeclaredField("program");
                         writers.setAccessible(true);
                         Object writer = writers.get(outlet);
                         var out = writer.getClass().getDeclaredField("out");

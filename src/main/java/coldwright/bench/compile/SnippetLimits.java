@@ -17,6 +17,9 @@ import java.util.regex.Pattern;
  * in time proportional to the text.
  */
 public final class SnippetLimits {
+    /** Maximum length of a snippet, characters. */
+    private static final int MOST_CHARACTERS = 100_000;
+
     /** A long snippet of a lesson has 400 tokens. */
     static final int MOST_TOKENS = 10_000;
 
@@ -72,9 +75,7 @@ public final class SnippetLimits {
      * @throws CompilationFailedException if it goes beyond a limit
      */
     static void check(List<String> above, String text) throws CompilationFailedException {
-        if (text.length() > StepCompiler.MOST_CHARACTERS) {
-            throw refusal(0, text.length(), "long", text.length(), StepCompiler.MOST_CHARACTERS);
-        }
+        checkLength(text);
         SnippetLimits limits = new SnippetLimits(plain(text));
         for (String one : above) {
             SnippetLimits before = new SnippetLimits(plain(one));
@@ -92,6 +93,17 @@ public final class SnippetLimits {
         }
         if (code.size() > MOST_TOKENS) {
             throw refusal(0, text.length(), "tokens", code.size(), MOST_TOKENS);
+        }
+    }
+
+    /**
+     * Checks only the length of a snippet.
+     *
+     * @throws CompilationFailedException if it is too long
+     */
+    public static void checkLength(String text) throws CompilationFailedException {
+        if (text.length() > MOST_CHARACTERS) {
+            throw refusal(0, text.length(), "long", text.length(), MOST_CHARACTERS);
         }
     }
 

@@ -35,9 +35,6 @@ import java.util.stream.Stream;
  * of all steps from the bottom, after a fresh start, equals a run from the top.
  */
 public final class StepCompiler implements AutoCloseable {
-    /** Maximum length of a snippet, characters. */
-    public static final int MOST_CHARACTERS = 100_000;
-
     /** After this many evaluations a new compiler is quicker. */
     private static final int WORN_EVALUATIONS = 4_000;
 
