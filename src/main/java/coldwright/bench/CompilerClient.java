@@ -121,9 +121,9 @@ final class CompilerClient implements AutoCloseable {
                 }
             }
         } catch (IOException | ExecutionException e) {
-            boolean memory = asked.exitStatus().orElse(0) == LaunchSettings.OUT_OF_MEMORY;
+            boolean certain = asked.exitStatus().orElse(0) == LaunchSettings.OVERLOADED;
             close();
-            throw new OverloadedException(memory);
+            throw new OverloadedException(certain);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CancellationException("interrupted");

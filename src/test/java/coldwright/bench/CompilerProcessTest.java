@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The process that compiles may be overloaded or killed, and nothing else suffers. */
 final class CompilerProcessTest {
@@ -40,9 +42,20 @@ final class CompilerProcessTest {
                 .formatted("try { i++; } finally { ".repeat(depth), "}".repeat(depth));
     }
 
+    /** Constants that each double the one before, with a plus sign as Java reads it too. */
+    private static String constants(String plus) {
+        return IntStream.range(0, 28)
+                .mapToObj(i -> "static final String s%d = s%d %s s%d;".formatted(i + 1, i, plus, i))
+                .collect(
+                        Collectors.joining(
+                                "", "class C { static final String s0 = \"abcdefghij\";", "}"));
+    }
+
     @Test
     void whatOverloadsItEndsInASentence() {
         assertEquals(OVERLOADED, rejected(bomb()));
+        assertEquals(OVERLOADED, rejected(constants("+")));
+        assertEquals(OVERLOADED, rejected(constants("\\u002b")));
         assertEquals(
                 new RunOutcome.Finished("42", "int"),
                 Benches.run(bench, List.of("int a = 6;"), "a * 7").outcome());

@@ -1,8 +1,10 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.confine.SnippetClassFile;
 import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
 
+import jdk.jshell.execution.DirectExecutionControl;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -16,10 +18,15 @@ import java.util.Map;
  * An execution engine that executes nothing: it records JShell's requests as orders for later. So a
  * snippet is compiled as a whole before any of it runs, and reruns without compiling.
  */
-final class RecordingExecutionControl implements ExecutionControlProvider, ExecutionControl {
+final class RecordingExecutionControl extends DirectExecutionControl
+        implements ExecutionControlProvider {
     private final Map<String, CompiledClass> known = new HashMap<>();
     private List<Order> orders = new ArrayList<>();
     private UserException pending;
+
+    RecordingExecutionControl() {
+        super(null); // nothing is loaded here
+    }
 
     /** The orders recorded since the last call. */
     List<Order> takeOrders() {
@@ -89,25 +96,5 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public String varValue(String className, String variable) {
         return "";
-    }
-
-    @Override
-    public void addToClasspath(String path) {
-        // loaded in the bench's process from the start
-    }
-
-    @Override
-    public void stop() {
-        // nothing runs
-    }
-
-    @Override
-    public Object extensionCommand(String command, Object argument) {
-        return "";
-    }
-
-    @Override
-    public void close() {
-        // nothing is open
     }
 }

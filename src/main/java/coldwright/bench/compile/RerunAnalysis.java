@@ -1,6 +1,7 @@
 package coldwright.bench.compile;
 
-import coldwright.bench.compile.SnippetClassFile.FieldAccess;
+import coldwright.bench.confine.SnippetClassFile;
+import coldwright.bench.confine.SnippetClassFile.FieldAccess;
 import coldwright.bench.remote.CompiledClass;
 
 import java.util.ArrayDeque;

@@ -88,7 +88,7 @@ public final class StepCompiler implements AutoCloseable {
      */
     public CompiledStep compile(String text, BooleanSupplier stopped)
             throws CompilationFailedException {
-        SnippetLimits.check(steps().stream().map(CompiledStep::text).toList(), text);
+        SnippetLimits.check(text);
         diagnosticTranslator.refuseOddText(text);
         List<CompiledStatement> statements = new ArrayList<>();
         List<List<Snippet>> parts = new ArrayList<>();

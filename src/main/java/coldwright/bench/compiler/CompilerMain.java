@@ -5,6 +5,7 @@ import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepCompiler;
 import coldwright.bench.complete.NameCompleter;
+import coldwright.bench.process.LaunchSettings;
 import coldwright.bench.remote.ProgramLink;
 import coldwright.words.Words;
 
@@ -56,6 +57,8 @@ public final class CompilerMain {
                     program.send(reply(request));
                 }
             }
+        } catch (StackOverflowError e) {
+            Runtime.getRuntime().halt(LaunchSettings.OVERLOADED);
         } catch (IOException | InterruptedException e) {
             // the program is gone
         } finally {

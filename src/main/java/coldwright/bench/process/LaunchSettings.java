@@ -32,8 +32,10 @@ public record LaunchSettings(
     private static final Set<String> KEPT_ENVIRONMENT =
             Set.of("LANG", "LC_ALL", "LC_CTYPE", "SystemRoot", "windir");
 
-    /** Exit status of a process that isn't a bench and whose heap is full. */
-    public static final int OUT_OF_MEMORY = 3;
+    /**
+     * Exit status of a process that isn't a bench and whose memory is full; Java's for the heap.
+     */
+    public static final int OVERLOADED = 3;
 
     /** Makes defensive copies. */
     public LaunchSettings {

@@ -1,11 +1,11 @@
 package coldwright.bench.remote;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Comparator;
+import java.util.stream.Stream;
 
 /** The private folder of a bench's process: created by the program, deleted by either side. */
 public final class BenchFolder {
@@ -30,41 +30,18 @@ public final class BenchFolder {
     }
 
     /**
-     * Whether a path has a bench folder's name. Both processes get the path from the other or from
-     * the command line, and must delete nothing that wasn't created here.
-     */
-    static boolean isOne(Path folder) {
-        Path name = folder.getFileName();
-        return name != null && name.toString().startsWith(PREFIX);
-    }
-
-    /**
-     * Deletes a bench folder and its contents. Follows no links; ignores files that can't be
-     * deleted and any other folder.
+     * Deletes a bench folder and its contents. Follows no links, and ignores files that can't be
+     * deleted. Deletes nothing that wasn't created here: each side gets the path from the other.
      */
     public static void delete(Path folder) {
-        if (!isOne(folder)) {
+        Path name = folder.getFileName();
+        if (name == null || !name.toString().startsWith(PREFIX)) {
             return;
         }
-        try {
-            Files.walkFileTree(folder, new FolderDeletion());
-        } catch (IOException e) {
+        try (Stream<Path> all = Files.walk(folder)) {
+            all.sorted(Comparator.reverseOrder()).forEach(one -> one.toFile().delete());
+        } catch (IOException | UncheckedIOException e) {
             // the operating system clears its temporary folder
-        }
-    }
-
-    private static final class FolderDeletion extends SimpleFileVisitor<Path> {
-        @Override
-        public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
-                throws IOException {
-            Files.deleteIfExists(file);
-            return FileVisitResult.CONTINUE;
-        }
-
-        @Override
-        public FileVisitResult postVisitDirectory(Path visited, IOException e) throws IOException {
-            Files.deleteIfExists(visited);
-            return FileVisitResult.CONTINUE;
         }
     }
 }

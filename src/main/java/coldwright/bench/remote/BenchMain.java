@@ -4,7 +4,9 @@ import coldwright.figure.Figure;
 import coldwright.figure.Page;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.lang.instrument.Instrumentation;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Formatter;
 import java.util.List;
@@ -38,8 +40,8 @@ public final class BenchMain {
                 new ProgramLink<>(
                         OrderBatch.WIRE, BenchMessage.wire(Integer.MAX_VALUE), Path.of(args[0]));
         TextOutput printed = new TextOutput(program);
-        System.setOut(new UnclosablePrintStream(printed));
-        System.setErr(new UnclosablePrintStream(printed));
+        System.setOut(unclosable(printed));
+        System.setErr(unclosable(printed));
         FigureOutput figures = new FigureOutput(program, Integer.parseInt(args[1]));
         Page.readBy(figures::show);
         ProcessWatchdog.start(printed);
@@ -49,6 +51,15 @@ public final class BenchMain {
         while (true) {
             program.send(executor.execute(program.take()));
         }
+    }
+
+    private static PrintStream unclosable(TextOutput under) {
+        return new PrintStream(under, false, StandardCharsets.UTF_8) {
+            @Override
+            public void close() {
+                flush();
+            }
+        };
     }
 
     /** Loads classes that would delay the first run. */
