@@ -71,7 +71,8 @@ final class CompilerClient implements AutoCloseable {
         try {
             if (process == null || !process.alive()) {
                 close();
-                process = new JavaProcess<>(launch, CompilerRequest.WIRE, CompilerReply.WIRE);
+                process =
+                        new JavaProcess<>(launch, CompilerRequest.WIRE, CompilerReply.WIRE, false);
             }
         } catch (IOException e) {
             throw new IllegalArgumentException(

@@ -50,6 +50,7 @@ final class StepReplayer implements AutoCloseable {
     private final Set<CompiledStep> tried = new HashSet<>();
     private final Set<CompiledStep> quick = Collections.newSetFromMap(new WeakHashMap<>());
     private CompletableFuture<BenchProcess> coming;
+    private boolean comingConfined;
     private BenchProcess process;
     private boolean tainted;
     private volatile BenchProcess executing;
@@ -72,7 +73,11 @@ final class StepReplayer implements AutoCloseable {
 
     RunOutcome run(RunJob job, List<StepRun> runs) {
         int reach = replayState.reach(runs);
-        if (process != null && (afresh || !process.alive() || reach < 0 && !canForget())) {
+        if (process != null
+                && (afresh
+                        || !process.alive()
+                        || !process.suits(job.rights() == SnippetRights.CONFINED)
+                        || reach < 0 && !canForget())) {
             discard();
         }
         afresh = false;
@@ -116,8 +121,14 @@ final class StepReplayer implements AutoCloseable {
 
     /** Waits for the spare; false if a stop came first. */
     private boolean takeSpare(RunJob job) {
+        boolean confined = job.rights() == SnippetRights.CONFINED;
+        if (coming != null && comingConfined != confined) {
+            coming.thenAccept(spares::retire);
+            coming = null;
+        }
         if (coming == null) {
-            coming = spares.take();
+            coming = spares.take(confined);
+            comingConfined = confined;
         }
         try {
             CompletableFuture.anyOf(coming, job.stopAsked()).join();

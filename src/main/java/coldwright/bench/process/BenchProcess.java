@@ -32,13 +32,20 @@ public final class BenchProcess extends JavaProcess<OrderBatch, BenchMessage> {
      * Starts a process.
      *
      * @param pointLimit maximum points of a figure
+     * @param walled whether the operating system confines it too
      * @throws IOException if it can't be started
      */
-    BenchProcess(LaunchSettings launch, int pointLimit) throws IOException {
+    BenchProcess(LaunchSettings launch, int pointLimit, boolean walled) throws IOException {
         super(
                 launch,
                 OrderBatch.WIRE,
-                BenchMessage.wire(pointLimit * BYTES_OF_A_POINT + BYTES_BESIDE_POINTS));
+                BenchMessage.wire(pointLimit * BYTES_OF_A_POINT + BYTES_BESIDE_POINTS),
+                walled);
+    }
+
+    /** Whether snippets with these rights may run in it. */
+    public boolean suits(boolean confined) {
+        return walled() == (confined && SystemWall.isAtHand());
     }
 
     /**

@@ -23,6 +23,7 @@ import java.util.concurrent.TimeUnit;
 public class JavaProcess<Q, A> implements AutoCloseable {
     private static final int END_SECONDS = 2;
 
+    private final boolean walled;
     private final Path folder;
     private final Process process;
     private final RecordWire<Q> requests;
@@ -34,15 +35,18 @@ public class JavaProcess<Q, A> implements AutoCloseable {
     /**
      * Starts a process.
      *
+     * @param walled whether the operating system confines it too
      * @throws IOException if it can't be started
      */
-    public JavaProcess(LaunchSettings launch, RecordWire<Q> requests, RecordWire<A> replies)
+    public JavaProcess(
+            LaunchSettings launch, RecordWire<Q> requests, RecordWire<A> replies, boolean walled)
             throws IOException {
+        this.walled = walled;
         this.requests = requests;
         this.replies = replies;
         folder = BenchFolder.create();
         try {
-            process = launch.start(folder);
+            process = launch.start(folder, walled);
         } catch (IOException e) {
             BenchFolder.delete(folder);
             throw e;
@@ -114,7 +118,16 @@ public class JavaProcess<Q, A> implements AutoCloseable {
 
     /** Processor time that it has used; zero where the system doesn't say. */
     public final Duration processorTime() {
-        return process.info().totalCpuDuration().orElse(Duration.ZERO);
+        ProcessHandle java =
+                walled
+                        ? process.children().findFirst().orElse(process.toHandle())
+                        : process.toHandle();
+        return java.info().totalCpuDuration().orElse(Duration.ZERO);
+    }
+
+    /** Whether the operating system confines it too. */
+    final boolean walled() {
+        return walled;
     }
 
     /** Kills the process and deletes its folder. */

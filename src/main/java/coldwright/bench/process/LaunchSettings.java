@@ -60,9 +60,10 @@ public record LaunchSettings(
      * Starts the process, linked by its standard input and output.
      *
      * @param folder its folder, deleted after it ends
+     * @param walled whether the operating system confines it too
      * @throws IOException if it can't be started
      */
-    Process start(Path folder) throws IOException {
+    Process start(Path folder, boolean walled) throws IOException {
         Path work = Files.createDirectory(folder.resolve("work"));
         Path temporary = Files.createDirectory(folder.resolve("tmp"));
         List<String> words = new ArrayList<>();
@@ -93,7 +94,8 @@ public record LaunchSettings(
         words.add(folder.toString());
         words.addAll(arguments);
 
-        ProcessBuilder builder = new ProcessBuilder(words);
+        ProcessBuilder builder =
+                new ProcessBuilder(walled ? SystemWall.around(words, folder, classPath) : words);
         builder.directory(work.toFile());
         Map<String, String> environment = builder.environment();
         environment.keySet().retainAll(KEPT_ENVIRONMENT);

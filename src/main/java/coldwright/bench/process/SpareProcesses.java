@@ -22,6 +22,7 @@ public final class SpareProcesses implements AutoCloseable {
             Executors.newSingleThreadExecutor(SpareProcesses::daemon);
     private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
     private CompletableFuture<BenchProcess> next;
+    private boolean nextConfined = true;
     private volatile boolean closed;
 
     /**
@@ -35,21 +36,26 @@ public final class SpareProcesses implements AutoCloseable {
         this.launch = LaunchSettings.bench(classPath, heapMb, pointLimit);
         this.pointLimit = pointLimit;
         Runtime.getRuntime().addShutdownHook(lastWill);
-        next = startOne();
+        next = startOne(true);
     }
 
     /**
-     * Takes the spare and starts another.
+     * Takes the spare and starts another of its kind.
      *
+     * @param confined whether what runs in it is confined; then the system confines it too, if it
+     *     can
      * @return the process, perhaps still starting; fails with an {@link UncheckedIOException}
      */
-    public synchronized CompletableFuture<BenchProcess> take() {
+    public synchronized CompletableFuture<BenchProcess> take(boolean confined) {
         CompletableFuture<BenchProcess> taken = next;
-        if (taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive())) {
+        boolean lost =
+                taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive());
+        if (lost || nextConfined != confined) {
             taken.thenAccept(this::retire);
-            taken = startOne();
+            taken = startOne(confined);
         }
-        next = startOne();
+        next = startOne(confined);
+        nextConfined = confined;
         return taken;
     }
 
@@ -67,14 +73,14 @@ public final class SpareProcesses implements AutoCloseable {
         tidy.start();
     }
 
-    private CompletableFuture<BenchProcess> startOne() {
+    private CompletableFuture<BenchProcess> startOne(boolean confined) {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
                         if (closed) {
                             throw new IOException("the bench is closed");
                         }
-                        return start();
+                        return start(confined && SystemWall.isAtHand());
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -82,19 +88,26 @@ public final class SpareProcesses implements AutoCloseable {
                 starter);
     }
 
-    private BenchProcess start() throws IOException {
-        BenchProcess process = new BenchProcess(launch, pointLimit);
+    private BenchProcess start(boolean walled) throws IOException {
+        BenchProcess process = new BenchProcess(launch, pointLimit, walled);
         started.add(process);
         try {
             if (closed) {
                 process.kill();
             }
             process.awaitReady();
-            return process;
         } catch (IOException | RuntimeException e) {
             retire(process);
-            throw e;
+            if (!walled || closed) {
+                throw e;
+            }
+            SystemWall.note(false);
+            return start(false);
         }
+        if (walled) {
+            SystemWall.note(true);
+        }
+        return process;
     }
 
     private void endAll() {
