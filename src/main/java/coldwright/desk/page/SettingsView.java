@@ -1,5 +1,6 @@
 package coldwright.desk.page;
 
+import coldwright.bench.process.SystemWall;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
@@ -58,6 +59,8 @@ final class SettingsView extends ScrollPage {
                 Preferences::with);
         part("settings.limits");
         add(TextControls.label(Messages.of("settings.limits.why"), "note"));
+        String confined = SystemWall.stands() ? "settings.confined.system" : "settings.confined";
+        add(TextControls.label(Messages.of(confined), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }

@@ -1,10 +1,11 @@
-package coldwright.bench.compile;
+package coldwright.bench.confine;
 
 import coldwright.bench.remote.CompiledClass;
 
 import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.ClassVisitor;
 import org.objectweb.asm.FieldVisitor;
+import org.objectweb.asm.Label;
 import org.objectweb.asm.MethodVisitor;
 import org.objectweb.asm.Opcodes;
 import org.objectweb.asm.commons.ClassRemapper;
@@ -12,62 +13,56 @@ import org.objectweb.asm.commons.Remapper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
  * The parts of a class file that the bench needs.
  *
  * @param name its own name, with slashes
- * @param head access, superclass and interfaces
- * @param fields each as access, name, descriptor
- * @param methods each as access, name, descriptor
- * @param calls every method that its code uses: owner with slashes, a dot, name
- * @param reads every field that its code uses: owner with slashes, a dot, name
+ * @param access its access flags
+ * @param above its superclass and interfaces, with slashes
+ * @param members access flags of its fields and methods, by name and descriptor
  * @param touches every access of its code to a static field
  * @param caught every class that its code catches, with slashes, and {@link #CAUGHT_ANYTHING}
  * @param keepsStatics whether it declares a static field
  * @param snippetClasses every snippet class that it refers to, with dots
  */
-record SnippetClassFile(
+public record SnippetClassFile(
         String name,
-        String head,
-        Set<String> fields,
-        Set<String> methods,
-        Set<String> calls,
-        Set<String> reads,
+        int access,
+        List<String> above,
+        Map<String, Integer> members,
         List<FieldAccess> touches,
         Set<String> caught,
         boolean keepsStatics,
         Set<String> snippetClasses) {
     /** Marks {@code finally} and {@code synchronized}, which catch everything. */
-    static final String CAUGHT_ANYTHING = "*";
+    public static final String CAUGHT_ANYTHING = "*";
 
     /**
      * An access to a static field.
      *
      * @param method the method whose code it is
      * @param owner the field's class, with slashes
-     * @param field the field's name
      * @param descriptor the field's type, as a class file writes it
      * @param write whether it is written
      */
-    record FieldAccess(
-            String method, String owner, String field, String descriptor, boolean write) {}
+    public record FieldAccess(String method, String owner, String descriptor, boolean write) {}
 
     /** Reads a class file. */
-    static SnippetClassFile of(CompiledClass code) {
+    public static SnippetClassFile of(CompiledClass code) {
         ClassAnalyzer reading = new ClassAnalyzer();
         SnippetNames names = new SnippetNames();
         new ClassReader(code.bytes())
                 .accept(new ClassRemapper(reading, names), ClassReader.SKIP_FRAMES);
         return new SnippetClassFile(
                 reading.name,
-                String.join(" ", reading.head),
-                reading.fields,
-                reading.methods,
-                reading.calls,
-                reading.reads,
+                reading.access,
+                reading.above,
+                reading.members,
                 reading.touches,
                 reading.caught,
                 reading.keepsStatics,
@@ -79,11 +74,11 @@ record SnippetClassFile(
      *
      * @param other the same class compiled again
      */
-    boolean sameShapeAs(SnippetClassFile other) {
+    public boolean sameShapeAs(SnippetClassFile other) {
         return name.equals(other.name)
-                && head.equals(other.head)
-                && fields.equals(other.fields)
-                && methods.equals(other.methods);
+                && access == other.access
+                && above.equals(other.above)
+                && members.equals(other.members);
     }
 
     /** Collects every class name in a class file without changing any. */
@@ -96,7 +91,7 @@ record SnippetClassFile(
 
         @Override
         public String map(String internalName) {
-            if (OrderCompleter.isSnippet(internalName.replace('/', '.'))) {
+            if (internalName.startsWith(NameCheck.SNIPPETS)) {
                 found.add(internalName.replace('/', '.'));
             }
             return internalName;
@@ -104,14 +99,12 @@ record SnippetClassFile(
     }
 
     private static final class ClassAnalyzer extends ClassVisitor {
-        private final List<String> head = new ArrayList<>();
-        private final Set<String> fields = new TreeSet<>();
-        private final Set<String> methods = new TreeSet<>();
-        private final Set<String> calls = new TreeSet<>();
-        private final Set<String> reads = new TreeSet<>();
+        private final List<String> above = new ArrayList<>();
+        private final Map<String, Integer> members = new TreeMap<>();
         private final List<FieldAccess> touches = new ArrayList<>();
         private final Set<String> caught = new TreeSet<>();
         private String name;
+        private int access;
         private boolean keepsStatics;
 
         ClassAnalyzer() {
@@ -121,34 +114,56 @@ record SnippetClassFile(
         @Override
         public void visit(
                 int version,
-                int access,
+                int itsAccess,
                 String itsName,
                 String signature,
-                String above,
+                String superclass,
                 String[] interfaces) {
             name = itsName;
-            head.add(Integer.toHexString(access));
-            head.add(above == null ? "" : above);
-            head.addAll(List.of(interfaces));
+            access = itsAccess;
+            above.add(superclass);
+            above.addAll(List.of(interfaces));
         }
 
         @Override
         public FieldVisitor visitField(
-                int access, String field, String descriptor, String signature, Object value) {
-            fields.add(member(access, field, descriptor));
-            keepsStatics |= (access & Opcodes.ACC_STATIC) != 0;
+                int itsAccess, String field, String descriptor, String signature, Object value) {
+            members.put(field + descriptor, itsAccess);
+            keepsStatics |= (itsAccess & Opcodes.ACC_STATIC) != 0;
             return null;
         }
 
         @Override
         public MethodVisitor visitMethod(
-                int access, String method, String descriptor, String signature, String[] thrown) {
-            methods.add(member(access, method, descriptor));
-            return new MethodAnalyzer(method, calls, reads, touches, caught);
+                int itsAccess,
+                String method,
+                String descriptor,
+                String signature,
+                String[] thrown) {
+            members.put(method + descriptor, itsAccess);
+            return new MethodAnalyzer(method);
         }
 
-        private static String member(int access, String name, String descriptor) {
-            return Integer.toHexString(access) + " " + name + " " + descriptor;
+        private final class MethodAnalyzer extends MethodVisitor {
+            private final String method;
+
+            MethodAnalyzer(String method) {
+                super(Opcodes.ASM9);
+                this.method = method;
+            }
+
+            @Override
+            public void visitFieldInsn(int opcode, String owner, String name, String descriptor) {
+                if (opcode == Opcodes.GETSTATIC || opcode == Opcodes.PUTSTATIC) {
+                    boolean write = opcode == Opcodes.PUTSTATIC;
+                    touches.add(new FieldAccess(method, owner, descriptor, write));
+                }
+            }
+
+            @Override
+            public void visitTryCatchBlock(Label start, Label end, Label handler, String type) {
+                caught.add(type == null ? CAUGHT_ANYTHING : type);
+            }
         }
     }
 }
