@@ -184,17 +184,12 @@ public record Drawing(
         return new Drawing(title, field, bar, ground, warmth, moments, writtenText, all);
     }
 
-    /** The same drawing with another title. */
-    public Drawing titled(String newTitle) {
-        return new Drawing(newTitle, field, bar, ground, warmth, moments, writtenText, sources);
-    }
-
     /** Sets the alternative text, in place of the text computed from the data. */
     public Drawing text(String text) {
         return new Drawing(title, field, bar, ground, warmth, moments, text, sources);
     }
 
-    /** The number of points of all its moments. */
+    @Override
     public long size() {
         return moments.stream().mapToLong(Moment::size).sum();
     }

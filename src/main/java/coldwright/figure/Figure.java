@@ -74,7 +74,7 @@ public record Figure(
      * @param unit its unit, may be empty
      */
     public Figure x(String label, String unit) {
-        return withX(Axis.of(label, unit));
+        return on(Axis.of(label, unit), y);
     }
 
     /**
@@ -84,7 +84,7 @@ public record Figure(
      * @param unit its unit, may be empty
      */
     public Figure y(String label, String unit) {
-        return withY(Axis.of(label, unit));
+        return on(x, Axis.of(label, unit));
     }
 
     /**
@@ -94,7 +94,7 @@ public record Figure(
      * @param to upper end, in the axis' unit
      */
     public Figure xBetween(double from, double to) {
-        return withX(x.between(from, to));
+        return on(x.between(from, to), y);
     }
 
     /**
@@ -104,7 +104,7 @@ public record Figure(
      * @param to upper end, in the axis' unit
      */
     public Figure yBetween(double from, double to) {
-        return withY(y.between(from, to));
+        return on(x, y.between(from, to));
     }
 
     /**
@@ -199,6 +199,11 @@ public record Figure(
         return new Figure(title, x, y, series, marks, text, sources);
     }
 
+    @Override
+    public long size() {
+        return series.stream().mapToLong(Series::size).sum();
+    }
+
     /** Adds a series. */
     public Figure plus(Series one) {
         List<Series> all = new ArrayList<>(series);
@@ -212,11 +217,7 @@ public record Figure(
         return new Figure(title, x, y, series, all, writtenText, sources);
     }
 
-    private Figure withX(Axis axis) {
-        return new Figure(title, axis, y, series, marks, writtenText, sources);
-    }
-
-    private Figure withY(Axis axis) {
-        return new Figure(title, x, axis, series, marks, writtenText, sources);
+    private Figure on(Axis newX, Axis newY) {
+        return new Figure(title, newX, newY, series, marks, writtenText, sources);
     }
 }

@@ -1,14 +1,27 @@
 package coldwright.figure;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /** One set of data in a figure. */
 public sealed interface Series {
     /** {@return the name in the legend, unique within the figure} */
     String name();
 
+    /** {@return the x values of the points; of bars, their indexes} */
+    NumberColumn x();
+
+    /** {@return the y values, in one column or, of a band, two} */
+    List<NumberColumn> columns();
+
+    /** {@return the same series with other numbers} */
+    Series map(DoubleUnaryOperator x, DoubleUnaryOperator y);
+
     /** {@return the number of points} */
-    int size();
+    default int size() {
+        return columns().get(0).size();
+    }
 
     /**
      * A line through points.
@@ -18,14 +31,18 @@ public sealed interface Series {
      * @param y their y values
      */
     record Curve(String name, NumberColumn x, NumberColumn y) implements Series {
-        /** Validates that the sizes are equal. */
         public Curve {
             Series.sameSize(name, x, y);
         }
 
         @Override
-        public int size() {
-            return x.size();
+        public List<NumberColumn> columns() {
+            return List.of(y);
+        }
+
+        @Override
+        public Series map(DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+            return new Curve(name, x.map(toX), y.map(toY));
         }
     }
 
@@ -37,14 +54,18 @@ public sealed interface Series {
      * @param y their y values
      */
     record Dots(String name, NumberColumn x, NumberColumn y) implements Series {
-        /** Validates that the sizes are equal. */
         public Dots {
             Series.sameSize(name, x, y);
         }
 
         @Override
-        public int size() {
-            return x.size();
+        public List<NumberColumn> columns() {
+            return List.of(y);
+        }
+
+        @Override
+        public Series map(DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+            return new Dots(name, x.map(toX), y.map(toY));
         }
     }
 
@@ -58,15 +79,19 @@ public sealed interface Series {
      */
     record Band(String name, NumberColumn x, NumberColumn low, NumberColumn high)
             implements Series {
-        /** Validates that the sizes are equal. */
         public Band {
             Series.sameSize(name, x, low);
             Series.sameSize(name, x, high);
         }
 
         @Override
-        public int size() {
-            return x.size();
+        public List<NumberColumn> columns() {
+            return List.of(low, high);
+        }
+
+        @Override
+        public Series map(DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+            return new Band(name, x.map(toX), low.map(toY), high.map(toY));
         }
     }
 
@@ -88,8 +113,18 @@ public sealed interface Series {
         }
 
         @Override
-        public int size() {
-            return words.size();
+        public NumberColumn x() {
+            return NumberColumn.of(IntStream.range(0, words.size()).asDoubleStream().toArray());
+        }
+
+        @Override
+        public List<NumberColumn> columns() {
+            return List.of(values);
+        }
+
+        @Override
+        public Series map(DoubleUnaryOperator toX, DoubleUnaryOperator toY) {
+            return new Bars(name, words, values.map(toY));
         }
     }
 

@@ -1,6 +1,7 @@
 package coldwright.paint;
 
 import org.apache.batik.svggen.DefaultErrorHandler;
+import org.apache.batik.svggen.DefaultExtensionHandler;
 import org.apache.batik.svggen.DefaultStyleHandler;
 import org.apache.batik.svggen.ImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -37,7 +38,7 @@ final class SvgStyle extends SVGGeneratorContext {
                         return id + "-" + super.generateID(prefix);
                     }
                 });
-        setExtensionHandler(new SvgGradients());
+        setExtensionHandler(new DefaultExtensionHandler());
         setImageHandler(new ImageHandlerBase64Encoder());
         setErrorHandler(new DefaultErrorHandler());
         setStyleHandler(new Handler());

@@ -105,41 +105,22 @@ public final class TextPlot {
         return (int) Math.max(0, Math.min(count - 1, Math.rint(span.shareOf(value) * (count - 1))));
     }
 
-    private void draw(char[][] grid, Series series, char letter, ValueSpan[] axes) {
-        if (series instanceof Series.Curve curve) {
-            trace(grid, new NumberColumn[] {curve.x(), curve.y()}, letter, axes);
-        } else if (series instanceof Series.Band band) {
-            trace(grid, new NumberColumn[] {band.x(), band.low()}, letter, axes);
-            trace(grid, new NumberColumn[] {band.x(), band.high()}, letter, axes);
-        } else if (series instanceof Series.Dots dots) {
-            for (int i = 0; i < dots.size(); i++) {
-                dot(grid, dots.x().at(i), dots.y().at(i), letter, axes);
-            }
-        } else {
-            throw new AssertionError(series.getClass());
-        }
-    }
-
-    /** Draws a curve in every column that it crosses. */
-    private static void trace(char[][] grid, NumberColumn[] points, char letter, ValueSpan[] axes) {
+    /** Draws points, and a curve in every column that it crosses. */
+    private static void draw(char[][] grid, Series series, char letter, ValueSpan[] axes) {
         int wide = grid[0].length;
-        for (int i = 0; i < points[0].size(); i++) {
-            dot(grid, points[0].at(i), points[1].at(i), letter, axes);
-            if (i == 0) {
-                continue;
-            }
-            double x0 = points[0].at(i - 1);
-            double y0 = points[1].at(i - 1);
-            double steps = Math.abs(points[0].at(i) - x0) / axes[0].width() * wide;
-            int between = Double.isFinite(steps) ? (int) Math.min(wide, steps) : 0;
-            for (int k = 1; k <= between; k++) {
-                double share = k / (between + 1.0);
-                dot(
-                        grid,
-                        x0 + share * (points[0].at(i) - x0),
-                        y0 + share * (points[1].at(i) - y0),
-                        letter,
-                        axes);
+        NumberColumn xs = series.x();
+        for (NumberColumn ys : series.columns()) {
+            for (int i = 0; i < xs.size(); i++) {
+                dot(grid, xs.at(i), ys.at(i), letter, axes);
+                boolean joined = i > 0 && !(series instanceof Series.Dots);
+                double wayX = joined ? xs.at(i) - xs.at(i - 1) : 0;
+                double wayY = joined ? ys.at(i) - ys.at(i - 1) : 0;
+                double steps = Math.abs(wayX) / axes[0].width() * wide;
+                int between = Double.isFinite(steps) ? (int) Math.min(wide, steps) : 0;
+                for (int k = 1; k <= between; k++) {
+                    double left = 1 - k / (between + 1.0);
+                    dot(grid, xs.at(i) - left * wayX, ys.at(i) - left * wayY, letter, axes);
+                }
             }
         }
     }

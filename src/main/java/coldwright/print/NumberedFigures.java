@@ -20,7 +20,6 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Figures and drawings with captions, numbered in order. */
 final class NumberedFigures {
@@ -49,15 +48,15 @@ final class NumberedFigures {
         count++;
         String marks = exhibit.sources().stream().map(notes::mark).collect(Collectors.joining(" "));
         if (exhibit instanceof Figure figure) {
-            return framed("figure", svg(FigureFiles.svg(figure, FIGURE)), caption(figure), marks)
+            return framed("figure", svg(figure, 0, FIGURE), caption(figure), marks)
                     + (data ? table(figure) : "");
         }
         if (exhibit instanceof Drawing drawing) {
-            List<Integer> moments = firstMiddleLast(drawing);
+            List<Integer> moments = FigureFiles.moments(drawing);
             FigureFormat sheet = moments.size() > 1 ? MOMENT : DRAWING;
             String panels =
                     moments.stream()
-                            .map(i -> svg(FigureFiles.svg(drawing, i, sheet)))
+                            .map(i -> svg(drawing, i, sheet))
                             .map("<div class=\"moment\">%s</div>"::formatted)
                             .collect(Collectors.joining());
             String name = moments.size() > 1 ? "moments" : "drawing";
@@ -68,8 +67,7 @@ final class NumberedFigures {
 
     /** A figure's empty axes, without a number, to draw on. */
     String empty(Figure axes) {
-        return "<figure class=\"empty\">\n%s\n</figure>\n"
-                .formatted(svg(FigureFiles.svg(axes, FIGURE)));
+        return "<figure class=\"empty\">\n%s\n</figure>\n".formatted(svg(axes, 0, FIGURE));
     }
 
     /** The axes of a figure. */
@@ -107,15 +105,11 @@ final class NumberedFigures {
     }
 
     /** The picture with its own element names, because the moments of a drawing share theirs. */
-    private String svg(String svg) {
+    private String svg(Exhibit exhibit, int moment, FigureFormat format) {
         pictures++;
+        String svg = FigureFiles.svg(exhibit, moment, format);
         String own = svg.replaceAll("figure-(?=[0-9a-f]+)", "picture-" + pictures + "-");
         return own.substring(own.indexOf("<svg"));
-    }
-
-    private static List<Integer> firstMiddleLast(Drawing drawing) {
-        int last = drawing.moments().size() - 1;
-        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
     }
 
     private String table(Figure figure) {

@@ -2,13 +2,12 @@ package coldwright.paint.chart;
 
 import coldwright.paint.style.AxisTicks;
 import coldwright.paint.style.FigureFormat;
+import coldwright.paint.style.PixelImage;
 import coldwright.paint.style.PlotArea;
-import coldwright.paint.style.Resolution;
 import coldwright.paint.style.TextLine;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,39 +56,34 @@ public final class ChartBackground {
 
     /** A new image with the background on it. */
     public static BufferedImage image(ChartLayout layout) {
-        FigureFormat format = layout.format();
-        BufferedImage image =
-                new BufferedImage(
-                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
-        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        BackgroundKey backgroundKey = BackgroundKey.of(layout);
+        BackgroundKey key = BackgroundKey.of(layout);
         int[] kept;
         synchronized (LATEST) {
-            kept = LATEST.get(backgroundKey);
+            kept = LATEST.get(key);
         }
-        if (kept != null) {
-            System.arraycopy(kept, 0, pixels, 0, pixels.length);
-            return image;
-        }
-        Graphics2D g = image.createGraphics();
-        g.setColor(layout.theme().paper());
-        g.fillRect(0, 0, format.widthPx(), format.heightPx());
-        g.scale(format.look().screenScale(), format.look().screenScale());
-        paint(layout, g);
-        g.dispose();
-        if (pixels.length <= MOST_PIXELS) {
-            synchronized (LATEST) {
-                LATEST.put(backgroundKey, pixels.clone());
+        if (kept == null) {
+            PixelImage image = PixelImage.of(layout.format(), g -> paint(layout, g));
+            if (image.argbPremultiplied().length <= MOST_PIXELS) {
+                synchronized (LATEST) {
+                    LATEST.put(key, image.argbPremultiplied().clone());
+                }
             }
+            return image.image();
         }
+        BufferedImage image =
+                new BufferedImage(
+                        layout.format().widthPx(),
+                        layout.format().heightPx(),
+                        BufferedImage.TYPE_INT_ARGB_PRE);
+        System.arraycopy(kept, 0, new PixelImage(image).argbPremultiplied(), 0, kept.length);
         return image;
     }
 
     /** Draws the background on a ground that is already painted. */
     public static void paint(ChartLayout layout, Graphics2D g) {
         ChartFrame.paint(g, layout);
-        Resolution.prepare(g);
-        AxesLayer.zero(layout, layout.theme().zero()).paint(g);
+        PixelImage.smooth(g);
+        AxesLayer.zero(g, layout, layout.theme().zero());
         layout.lines().forEach(line -> line.paint(g));
         for (ChartLegend.Placed sample : layout.samples()) {
             layout.legend().paint(g, sample, layout.lineWidth());

@@ -70,9 +70,8 @@ final class ChartFrame {
             boolean level = line >= upright;
             double at =
                     level
-                            ? pixelRect.bottom()
-                                    - layout.pixels().snap(plot.yPx(y.value(line - upright)))
-                            : layout.pixels().snap(plot.xPx(x.value(line))) - pixelRect.left();
+                            ? pixelRect.bottom() - layout.snap(plot.yPx(y.value(line - upright)))
+                            : layout.snap(plot.xPx(x.value(line))) - pixelRect.left();
             xs[i] = level ? 0 : at;
             ys[i] = level ? at : 0;
             xs[i + 1] = level ? pixelRect.width() : at;
@@ -83,7 +82,7 @@ final class ChartFrame {
             XYSeries grid = chart.addSeries("grid", xs, ys);
             grid.setMarker(SeriesMarkers.NONE);
             grid.setLineColor(layout.theme().grid());
-            grid.setLineStyle(new BasicStroke((float) layout.pixels().hairline()));
+            grid.setLineStyle(new BasicStroke((float) (1 / layout.format().screenScale())));
         }
     }
 }

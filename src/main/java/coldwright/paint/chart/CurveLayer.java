@@ -1,7 +1,6 @@
 package coldwright.paint.chart;
 
 import coldwright.figure.Series;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.SeriesStyle;
 
@@ -10,8 +9,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.PathIterator;
 
 /** A curve as one path, with a few points of its shape on it. */
-record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Points points)
-        implements ChartLayer {
+record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Points points) {
     /** The line width of an earlier curve, as a share of a curve's. */
     static final double EARLIER_WIDTH = 0.65;
 
@@ -23,8 +21,7 @@ record CurveLayer(Series.Curve curve, ChartLayout layout, SeriesStyle ink, Point
         static final Points NONE = new Points(0, -1);
     }
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         double width = layout.lineWidth() * (ink.pale() ? EARLIER_WIDTH : 1);
         Path2D path = PathClipper.through(curve.x(), curve.y(), layout.plot());
         g.setColor(ink.color());

@@ -1,7 +1,6 @@
 package coldwright.paint.chart;
 
 import coldwright.figure.ReferenceLine;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.PlotArea;
 
@@ -16,17 +15,14 @@ import java.util.List;
 import java.util.Map;
 
 /** Reference lines with their labels. A label avoids other labels and curves if possible. */
-public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
-        implements ChartLayer {
+public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout) {
     private static final double GAP_EMS = 0.35;
     private static final double HEIGHT_EMS = 1.25;
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         for (ReferenceLine mark : marks) {
             if (inSight(mark)) {
-                drawLine(
-                        g, mark.across() == ReferenceLine.Across.X, layout.pixels().snap(px(mark)));
+                drawLine(g, mark.across() == ReferenceLine.Across.X, layout.snap(px(mark)));
             }
         }
         places().forEach((mark, box) -> setLabel(g, text(mark), box));
@@ -52,7 +48,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
 
     private void drawLine(Graphics2D g, boolean upright, double at) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
-        float width = (float) layout.pixels().axisWidth();
+        float width = (float) layout.axisWidth();
         float dash = (float) (layout.em() * 0.28);
         g.setColor(layout.theme().mark());
         g.setStroke(
@@ -87,7 +83,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         List<ReferenceLine> named =
                 marks.stream().filter(m -> inSight(m) && !m.label().isBlank()).toList();
         if (!named.isEmpty()) {
-            OccupiedArea occupiedArea = OccupiedArea.of(layout);
+            OccupiedArea occupiedArea = new OccupiedArea(layout);
             named.forEach(mark -> placed.put(mark, place(mark, placed.values(), occupiedArea)));
         }
         return placed;

@@ -2,8 +2,12 @@ package coldwright.paint.drawing;
 
 import coldwright.figure.Drawing;
 import coldwright.figure.Tint;
+import coldwright.paint.style.FigureTheme;
 
 import java.awt.Color;
+import java.awt.GradientPaint;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +50,7 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     Colours of(Tint tint) {
         if (tint.role() == Tint.Role.WARMTH) {
             Color color = at(tint.temperatureC());
-            return new Colours(color, mixed(color, Color.BLACK, 0.25), color);
+            return new Colours(color, FigureTheme.mixed(color, Color.BLACK, 0.25), color);
         }
         return ROLES.get(tint.role());
     }
@@ -61,17 +65,26 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
         double share = (temperatureC - scale.coldestC()) / (scale.warmestC() - scale.coldestC());
         double at = Math.max(0, Math.min(1, share)) * (SCALE.length - 1);
         int low = (int) Math.min(SCALE.length - 2, at);
-        return mixed(SCALE[low], SCALE[low + 1], at - low);
+        return FigureTheme.mixed(SCALE[low], SCALE[low + 1], at - low);
     }
 
-    private static Color mixed(Color one, Color other, double share) {
-        return new Color(
-                (float) between(one.getRed(), other.getRed(), share),
-                (float) between(one.getGreen(), other.getGreen(), share),
-                (float) between(one.getBlue(), other.getBlue(), share));
-    }
-
-    private static double between(int one, int other, double share) {
-        return (one + (other - one) * share) / 255;
+    /** The scale from warm at the top to cold, in gradients of two colours, as SVG needs it. */
+    void paintScale(Graphics2D g, Rectangle2D strip) {
+        int parts = SCALE.length - 1;
+        double height = strip.getHeight() / parts;
+        for (int i = 0; i < parts; i++) {
+            float top = (float) (strip.getMinY() + i * height);
+            g.setPaint(
+                    new GradientPaint(
+                            0,
+                            top,
+                            SCALE[parts - i],
+                            0,
+                            (float) (top + height),
+                            SCALE[parts - i - 1]));
+            // a pixel more, so that no seam shows between the parts
+            double bottom = Math.min(strip.getMaxY(), top + height + 1);
+            g.fill(new Rectangle2D.Double(strip.getX(), top, strip.getWidth(), bottom - top));
+        }
     }
 }

@@ -3,7 +3,6 @@ package coldwright.paint.drawing;
 import coldwright.figure.Drawing;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureTheme;
 
@@ -19,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The field with its pieces at one moment. */
-public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements ChartLayer {
+public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
     /** A smaller disc is drawn as a plain spot, px. */
     private static final double SPOT_PX = 5;
 
@@ -31,10 +30,8 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
     private static final double EDGE_EMS = 0.075;
     private static final Color HALO = new Color(255, 255, 255, 205);
 
-    @Override
     public void paint(Graphics2D g) {
-        DrawingLayout.Box box = layout.field();
-        Rectangle2D field = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
+        Rectangle2D field = layout.field();
         DrawingPalette palette = new DrawingPalette(drawing.warmth());
         Graphics2D in = (Graphics2D) g.create();
         in.clip(field);
@@ -125,22 +122,22 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
         } else {
             g.setPaint(new GradientPaint(0, (float) top, upper, 0, (float) bottom, lower));
         }
-        DrawingLayout.Box box = layout.field();
-        g.fill(new Rectangle2D.Double(box.x(), top, box.width(), bottom - top));
+        Rectangle2D box = layout.field();
+        g.fill(new Rectangle2D.Double(box.getX(), top, box.getWidth(), bottom - top));
     }
 
     /** Draws a label, moved into the field, or nothing if it would cover another. */
     private void paintLabel(Graphics2D g, Piece.Label label, List<Rectangle2D> labels) {
         FigureFont type = FigureFont.of(Math.rint(layout.em() * 0.94));
-        DrawingLayout.Box box = layout.field();
+        Rectangle2D box = layout.field();
         double h = type.size();
         double width = type.width(label.text());
-        double x = Math.min(xPx(label.x()), box.x() + box.width() - width - h * 0.6);
+        double x = Math.min(xPx(label.x()), box.getMaxX() - width - h * 0.6);
         double y = yPx(label.y());
         RoundRectangle2D plate =
                 new RoundRectangle2D.Double(
                         x - h * 0.35, y - h * 0.72, width + h * 0.7, h * 1.44, h * 0.5, h * 0.5);
-        boolean fits = x >= box.x() && plate.getMinY() >= box.y();
+        boolean fits = x >= box.getX() && plate.getMinY() >= box.getY();
         if (!fits || labels.stream().anyMatch(plate::intersects)) {
             return;
         }
@@ -152,10 +149,10 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
     }
 
     private double xPx(double x) {
-        return layout.field().x() + x * layout.pxPerUnit();
+        return layout.field().getX() + x * layout.pxPerUnit();
     }
 
     private double yPx(double y) {
-        return layout.field().y() + y * layout.pxPerUnit();
+        return layout.field().getY() + y * layout.pxPerUnit();
     }
 }
