@@ -165,9 +165,7 @@ public record Drawing(
 
     /** Adds a moment that is not earlier than the existing ones. */
     public Drawing at(Moment moment) {
-        List<Moment> all = new ArrayList<>(moments);
-        all.add(moment);
-        return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
+        return at(List.of(moment));
     }
 
     /** Adds moments in the order of time. */

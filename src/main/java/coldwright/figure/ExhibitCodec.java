@@ -62,15 +62,7 @@ public final class ExhibitCodec {
                 };
     }
 
-    private final WireReader in;
-    private final int pointLimit;
-    private int pointsLeft;
-
-    private ExhibitCodec(WireReader in, int pointLimit) {
-        this.in = in;
-        this.pointLimit = pointLimit;
-        this.pointsLeft = pointLimit;
-    }
+    private ExhibitCodec() {}
 
     /**
      * Writes a figure or a drawing.
@@ -135,64 +127,79 @@ public final class ExhibitCodec {
      */
     public static Exhibit read(DataInput in, int pointLimit) throws IOException {
         WireReader wire = new WireReader(LIMITS, in);
-        ExhibitCodec codec = new ExhibitCodec(wire, pointLimit);
-        return wire.whole(() -> (Exhibit) codec.read(Exhibit.class, "figure"));
+        Reader reader = new Reader(wire, pointLimit);
+        return wire.whole(() -> (Exhibit) reader.read(Exhibit.class, "figure"));
     }
 
-    private Object read(Type type, String name) throws IOException {
-        if (type == String.class) {
-            return in.text(name);
-        } else if (type == double.class) {
-            return in.number();
-        } else if (type == NumberColumn.class) {
-            return NumberColumn.of(in.numbers(in.count("points", pointsLeft)));
-        } else if (type == OptionalDouble.class) {
-            return present(name) ? OptionalDouble.of(in.number()) : OptionalDouble.empty();
-        } else if (type instanceof ParameterizedType generic) {
-            if (generic.getRawType() == Optional.class) {
-                return present(name) ? Optional.of(read(elementOf(type), name)) : Optional.empty();
-            }
-            int most = MOST.getOrDefault(name, pointsLeft);
-            return in.list(name, most, () -> read(elementOf(type), name));
-        }
-        Class<?> kind = (Class<?>) type;
-        if (kind.isEnum()) {
-            Object[] all = kind.getEnumConstants();
-            return all[in.code("an unknown " + name, all.length)];
-        }
-        List<Class<?>> kinds = Shape.KNOWN.get(kind).kinds();
-        return kinds.isEmpty()
-                ? made(Shape.KNOWN.get(kind))
-                : read(kinds.get(in.code("an unknown kind of " + name, kinds.size())), name);
-    }
+    /** Reads one message, counting its points. */
+    private static final class Reader {
+        private final WireReader in;
+        private final int pointLimit;
+        private int pointsLeft;
 
-    private boolean present(String name) throws IOException {
-        return in.code("an unreadable " + name, 2) == 1;
-    }
-
-    private Object made(Shape shape) throws IOException {
-        Object[] values = new Object[shape.parts().size()];
-        for (int i = 0; i < values.length; i++) {
-            RecordComponent part = shape.parts().get(i);
-            values[i] = read(part.getGenericType(), part.getName());
+        Reader(WireReader in, int pointLimit) {
+            this.in = in;
+            this.pointLimit = pointLimit;
+            this.pointsLeft = pointLimit;
         }
-        try {
-            Object made = shape.maker().newInstance(values);
-            pointsLeft -= made instanceof Series series ? series.size() : 0;
-            pointsLeft -= made instanceof Piece piece ? piece.size() : 0;
-            if (pointsLeft < 0) {
-                throw new IllegalArgumentException(
-                        "the figure has more points than the %d that are shown"
-                                .formatted(pointLimit));
+
+        Object read(Type type, String name) throws IOException {
+            if (type == String.class) {
+                return in.text(name);
+            } else if (type == double.class) {
+                return in.number();
+            } else if (type == NumberColumn.class) {
+                return NumberColumn.of(in.numbers(in.count("points", pointsLeft)));
+            } else if (type == OptionalDouble.class) {
+                return present(name) ? OptionalDouble.of(in.number()) : OptionalDouble.empty();
+            } else if (type instanceof ParameterizedType generic) {
+                if (generic.getRawType() == Optional.class) {
+                    return present(name)
+                            ? Optional.of(read(elementOf(type), name))
+                            : Optional.empty();
+                }
+                int most = MOST.getOrDefault(name, pointsLeft);
+                return in.list(name, most, () -> read(elementOf(type), name));
             }
-            return made;
-        } catch (InvocationTargetException e) {
-            if (e.getCause() instanceof IllegalArgumentException refused) {
-                throw refused;
+            Class<?> kind = (Class<?>) type;
+            if (kind.isEnum()) {
+                Object[] all = kind.getEnumConstants();
+                return all[in.code("an unknown " + name, all.length)];
             }
-            throw new AssertionError(e);
-        } catch (InstantiationException | IllegalAccessException e) {
-            throw new AssertionError(e);
+            List<Class<?>> kinds = Shape.KNOWN.get(kind).kinds();
+            return kinds.isEmpty()
+                    ? made(Shape.KNOWN.get(kind))
+                    : read(kinds.get(in.code("an unknown kind of " + name, kinds.size())), name);
+        }
+
+        private boolean present(String name) throws IOException {
+            return in.code("an unreadable " + name, 2) == 1;
+        }
+
+        private Object made(Shape shape) throws IOException {
+            Object[] values = new Object[shape.parts().size()];
+            for (int i = 0; i < values.length; i++) {
+                RecordComponent part = shape.parts().get(i);
+                values[i] = read(part.getGenericType(), part.getName());
+            }
+            try {
+                Object made = shape.maker().newInstance(values);
+                pointsLeft -= made instanceof Series series ? series.size() : 0;
+                pointsLeft -= made instanceof Piece piece ? piece.size() : 0;
+                if (pointsLeft < 0) {
+                    throw new IllegalArgumentException(
+                            "the figure has more points than the %d that are shown"
+                                    .formatted(pointLimit));
+                }
+                return made;
+            } catch (InvocationTargetException e) {
+                if (e.getCause() instanceof IllegalArgumentException refused) {
+                    throw refused;
+                }
+                throw new AssertionError(e);
+            } catch (InstantiationException | IllegalAccessException e) {
+                throw new AssertionError(e);
+            }
         }
     }
 }

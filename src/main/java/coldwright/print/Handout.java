@@ -7,6 +7,7 @@ import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
+import coldwright.lesson.PartsByKind;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.work.StepNames;
@@ -17,6 +18,9 @@ import java.util.Optional;
 
 /** A lesson as one self-contained HTML text that is also well-formed XML. */
 public final class Handout implements LessonPart.Visitor {
+    /** A longer text, characters of markup, does not look lost at the foot of a page. */
+    private static final int SHORT = 450;
+
     private final Lesson lesson;
     private final Map<Integer, SnippetOutput> given;
     private final HandoutOptions options;
@@ -106,7 +110,7 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     private void step(String name, String heading, List<LessonPart> parts) {
-        int together = heading.isEmpty() ? 0 : KeepWithHeading.partsOf(parts);
+        int together = heading.isEmpty() ? 0 : partsWithHeading(parts);
         html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);
         handed = options.work().flatMap(work -> work.step(name));
         snippets = 0;
@@ -116,6 +120,20 @@ public final class Handout implements LessonPart.Visitor {
             closeHeadingGroup();
         }
         explain();
+    }
+
+    /**
+     * How many parts stay on the page of the heading: 2 if the first is a short text and something
+     * to answer or to run follows (of a snippet only its code), else 0.
+     */
+    private static int partsWithHeading(List<LessonPart> parts) {
+        PartsByKind second =
+                PartsByKind.of(parts.subList(Math.min(1, parts.size()), Math.min(2, parts.size())));
+        return (!second.asked().isEmpty() || !second.snippets().isEmpty())
+                        && parts.get(0) instanceof LessonPart.Prose prose
+                        && HtmlMarkup.prose(prose.nodes()).length() <= SHORT
+                ? 2
+                : 0;
     }
 
     @Override

@@ -1,10 +1,6 @@
 package coldwright.paint.chart;
 
-import coldwright.paint.style.AxisTicks;
-import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.PixelImage;
-import coldwright.paint.style.PlotArea;
-import coldwright.paint.style.TextLine;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -25,38 +21,28 @@ public final class ChartBackground {
     /** Larger backgrounds, such as those of files, aren't cached. */
     private static final int MOST_PIXELS = 2_000_000;
 
-    private static final Map<BackgroundKey, int[]> LATEST =
+    /** By everything that a background depends on. */
+    private static final Map<List<Object>, int[]> LATEST =
             new LinkedHashMap<>(KEPT, 0.75f, true) {
                 @Override
-                protected boolean removeEldestEntry(Map.Entry<BackgroundKey, int[]> eldest) {
+                protected boolean removeEldestEntry(Map.Entry<List<Object>, int[]> eldest) {
                     return size() > KEPT;
                 }
             };
 
     private ChartBackground() {}
 
-    /** Everything that the background depends on. */
-    private record BackgroundKey(
-            FigureFormat format,
-            PlotArea plot,
-            List<AxisTicks> ticks,
-            boolean barred,
-            List<TextLine> lines,
-            List<ChartLegend.Placed> samples) {
-        static BackgroundKey of(ChartLayout layout) {
-            return new BackgroundKey(
-                    layout.format(),
-                    layout.plot(),
-                    List.of(layout.xTicks(), layout.yTicks()),
-                    layout.bars().drawn(),
-                    List.copyOf(layout.lines()),
-                    List.copyOf(layout.samples()));
-        }
-    }
-
     /** A new image with the background on it. */
     public static BufferedImage image(ChartLayout layout) {
-        BackgroundKey key = BackgroundKey.of(layout);
+        List<Object> key =
+                List.of(
+                        layout.format(),
+                        layout.plot(),
+                        layout.xTicks(),
+                        layout.yTicks(),
+                        layout.bars().drawn(),
+                        List.copyOf(layout.lines()),
+                        List.copyOf(layout.samples()));
         int[] kept;
         synchronized (LATEST) {
             kept = LATEST.get(key);
