@@ -1,6 +1,8 @@
 package coldwright.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
@@ -107,6 +109,12 @@ public final class FigureDescription {
             return band(band, figure);
         } else if (series instanceof Series.Bars bars) {
             return bars(bars, figure.y());
+        } else if (series instanceof Series.HeatMap map) {
+            return heatMap(map, figure);
+        } else if (series instanceof Series.Histogram histogram) {
+            return histogram(histogram, figure.x());
+        } else if (series instanceof Series.BoxPlot box) {
+            return boxPlot(box, figure.y());
         }
         throw new AssertionError(series.getClass());
     }
@@ -168,6 +176,71 @@ public final class FigureDescription {
                                                 + TypesetNumber.plain(bars.values().at(i), width))
                         .collect(Collectors.joining(", "));
         return (all ? "" : drawn.size() + " bars, of these ") + axis.with(values);
+    }
+
+    private static String heatMap(Series.HeatMap map, Figure figure) {
+        int[] order =
+                IntStream.range(0, map.size())
+                        .filter(i -> Double.isFinite(map.values().at(i)))
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(map.values()::at))
+                        .mapToInt(i -> i)
+                        .toArray();
+        if (order.length == 0) {
+            return "a map without values";
+        }
+        int columns = map.x().distinct().size();
+        return "a map of %d by %d cells, from %s to %s"
+                .formatted(
+                        columns,
+                        map.size() / columns,
+                        cell(map, order[0], figure),
+                        cell(map, order[order.length - 1], figure));
+    }
+
+    private static String cell(Series.HeatMap map, int i, Figure figure) {
+        CurveShape middles = CurveShape.of(map.x(), map.y(), figure);
+        return "%s at %s and %s"
+                .formatted(
+                        TypesetNumber.plain(
+                                map.values().at(i), map.range().getMax() - map.range().getMin()),
+                        middles.x(i),
+                        middles.y(i));
+    }
+
+    private static String histogram(Series.Histogram histogram, Axis axis) {
+        double[] counts = histogram.counts().toArray();
+        double most = Arrays.stream(counts).max().orElse(0);
+        int fullest =
+                IntStream.range(0, counts.length)
+                        .filter(i -> counts[i] == most)
+                        .findFirst()
+                        .orElse(0);
+        double width = (histogram.to() - histogram.from()) / counts.length;
+        double from = histogram.from() + fullest * width;
+        return "%.0f values in %d bins from %s to %s; most, %.0f, between %s and %s"
+                .formatted(
+                        Arrays.stream(counts).sum(),
+                        counts.length,
+                        TypesetNumber.plain(histogram.from(), width),
+                        axis.with(TypesetNumber.plain(histogram.to(), width)),
+                        most,
+                        TypesetNumber.plain(from, width),
+                        axis.with(TypesetNumber.plain(from + width, width)));
+    }
+
+    private static String boxPlot(Series.BoxPlot box, Axis axis) {
+        double width = box.quantile(1) - box.quantile(0);
+        return box.size() == 0
+                ? "no values"
+                : "%d values from %s to %s, median %s, half of them between %s and %s"
+                        .formatted(
+                                box.size(),
+                                TypesetNumber.plain(box.quantile(0), width),
+                                axis.with(TypesetNumber.plain(box.quantile(1), width)),
+                                TypesetNumber.plain(box.quantile(0.5), width),
+                                TypesetNumber.plain(box.quantile(0.25), width),
+                                TypesetNumber.plain(box.quantile(0.75), width));
     }
 
     private static String marked(ReferenceLine mark, Figure figure) {

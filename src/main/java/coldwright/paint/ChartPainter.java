@@ -1,6 +1,7 @@
 package coldwright.paint;
 
 import coldwright.figure.Figure;
+import coldwright.figure.Series;
 import coldwright.paint.chart.BarGroups;
 import coldwright.paint.chart.ChartBackground;
 import coldwright.paint.chart.ChartLayout;
@@ -13,6 +14,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Draws figures in the style of a book: white ground, thin axes, quiet grid, and series that differ
@@ -86,8 +88,19 @@ public final class ChartPainter {
         DataLayers.paint(layout, g);
     }
 
+    /** Whether another figure can be seen through its data. */
+    private static boolean overlays(Figure figure) {
+        return figure.series().stream()
+                .noneMatch(
+                        one ->
+                                one instanceof Series.HeatMap
+                                        || one instanceof Series.Histogram
+                                        || one instanceof Series.BoxPlot);
+    }
+
     private static boolean comparable(Figure figure, Figure before) {
         return !before.series().isEmpty()
+                && Stream.of(before, figure).allMatch(ChartPainter::overlays)
                 && !before.series().equals(figure.series())
                 && BarGroups.of(before).drawn() == BarGroups.of(figure).drawn()
                 && before.x().caption().equals(figure.x().caption())

@@ -51,15 +51,18 @@ final class FigureCsv {
         if (series instanceof Series.Bars bars) {
             headers.add(x);
             columns.add(row -> row < bars.size() ? bars.words().get(row) : "");
-        } else {
+        } else if (!(series instanceof Series.BoxPlot)) {
             add(x, series.x());
         }
         List<NumberColumn> all = series.columns();
-        if (all.size() == 1) {
-            add(y, all.get(0));
-        } else {
+        if (series instanceof Series.Band) {
             add(y + ", low", all.get(0));
             add(y + ", high", all.get(1));
+        } else {
+            add(y, all.get(0));
+        }
+        if (series instanceof Series.HeatMap map) {
+            add(series.name().isBlank() ? "value" : series.name(), map.values());
         }
     }
 

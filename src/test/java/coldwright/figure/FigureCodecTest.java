@@ -45,6 +45,14 @@ class FigureCodecTest {
         assertEquals(OF_EVERY_KIND, read(written(OF_EVERY_KIND), PLENTY));
         Figure bars = Figure.of("").bars("parts", List.of("", "süß"), new double[] {1, Double.NaN});
         assertEquals(bars, read(written(bars), PLENTY));
+        Figure map =
+                Figure.of("map")
+                        .heatMap("h", new double[] {1, 2}, new double[] {3, 4}, Math::hypot);
+        assertEquals(map, read(written(map), PLENTY));
+        Figure bins = Figure.of("bins").histogram("b", new double[] {1, 2, 5}, 3);
+        assertEquals(bins, read(written(bins), PLENTY));
+        Figure boxes = Figure.of("boxes").boxPlot("b", new double[] {1, 2, 5});
+        assertEquals(boxes, read(written(boxes), PLENTY));
         Figure halfFixed =
                 new Figure(
                         "half",
@@ -197,7 +205,7 @@ class FigureCodecTest {
 
     @Test
     void everyKindOfSeriesIsCovered() {
-        assertEquals(4, Series.class.getPermittedSubclasses().length);
+        assertEquals(7, Series.class.getPermittedSubclasses().length);
         assertTrue(
                 Collections.disjoint(
                         List.of(Series.Bars.class),

@@ -46,7 +46,13 @@ public final class AxisRange {
     /** The span of the y axis, for the data within the x axis. */
     public static ValueSpan y(List<Figure> figures, ValueSpan x) {
         DoubleSummaryStatistics range = range(figures, x, ReferenceLine.Across.Y);
-        boolean barred = figures.stream().anyMatch(one -> BarGroups.of(one).drawn());
+        boolean barred =
+                figures.stream()
+                        .flatMap(one -> one.series().stream())
+                        .anyMatch(
+                                one ->
+                                        one instanceof Series.Bars
+                                                || one instanceof Series.Histogram);
         if (barred) {
             range.accept(0);
         }
@@ -67,6 +73,10 @@ public final class AxisRange {
                             range.accept((across == ReferenceLine.Across.X ? xs : ys).at(i));
                         }
                     }
+                }
+                if (series instanceof Series.Histogram bins && across == ReferenceLine.Across.X) {
+                    range.accept(bins.from());
+                    range.accept(bins.to());
                 }
             }
         }

@@ -5,7 +5,7 @@ import coldwright.figure.Series;
 
 import java.util.List;
 
-/** The bars of a figure, grouped by the words under them, each once. */
+/** The words under the bars or box plots of a figure, each once, and its bars. */
 public record BarGroups(List<String> words, List<Series.Bars> series) {
     /** The share of a word's slot that its bars fill. */
     public static final double SHARE_OF_SLOT = 0.62;
@@ -16,6 +16,14 @@ public record BarGroups(List<String> words, List<Series.Bars> series) {
                         .filter(Series.Bars.class::isInstance)
                         .map(Series.Bars.class::cast)
                         .toList();
+        List<String> boxes =
+                figure.series().stream()
+                        .filter(Series.BoxPlot.class::isInstance)
+                        .map(Series::name)
+                        .toList();
+        if (!boxes.isEmpty()) {
+            return new BarGroups(boxes, bars);
+        }
         List<List<String>> words = bars.stream().map(Series.Bars::words).distinct().toList();
         return new BarGroups(
                 words.size() == 1

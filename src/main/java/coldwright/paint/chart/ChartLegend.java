@@ -2,6 +2,7 @@ package coldwright.paint.chart;
 
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
+import coldwright.paint.style.ColourScale;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureTheme;
 import coldwright.paint.style.SeriesStyle;
@@ -13,7 +14,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * The legend: a sample and a name for each series, in their order, the earlier figure once and
@@ -40,9 +40,12 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
         List<Series> all = figure.series();
         List<SeriesStyle> inks = SeriesStyle.of(all, figureTheme);
         for (int i = 0; i < all.size(); i++) {
-            if (!all.get(i).name().isBlank()) {
-                entries.add(
-                        new Entry(all.get(i).name().strip(), all.get(i).getClass(), inks.get(i)));
+            String name =
+                    all.get(i) instanceof Series.HeatMap map
+                            ? map.caption()
+                            : all.get(i).name().strip();
+            if (!name.isBlank() && !(all.get(i) instanceof Series.BoxPlot)) {
+                entries.add(new Entry(name, all.get(i).getClass(), inks.get(i)));
             }
         }
         if (earlier.isEmpty() && entries.size() == 1 && saysNothingNew(figure, entries.get(0))) {
@@ -65,12 +68,15 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
                         .anyMatch(
                                 words ->
                                         words.strip().equalsIgnoreCase(only.name())
-                                                || only.kind() == Series.Bars.class
+                                                || (only.kind() == Series.Bars.class
+                                                                || only.kind()
+                                                                        == Series.Histogram.class)
                                                         && !words.isBlank());
     }
 
     private double sampleWidth(Entry entry) {
-        return type.size() * (entry.kind() == Series.Curve.class ? SAMPLE_EMS : SMALL_SAMPLE_EMS);
+        boolean small = entry.kind() != Series.Curve.class && entry.kind() != Series.HeatMap.class;
+        return type.size() * (small ? SMALL_SAMPLE_EMS : SAMPLE_EMS);
     }
 
     private double width(Entry entry) {
@@ -134,12 +140,10 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
             double width = entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
             g.setStroke(entry.ink().stroke((float) width));
             g.draw(new Line2D.Double(x, middle, x + wide, middle));
-            Predicate<Entry> drawn = one -> one.kind() == Series.Curve.class && !one.ink().pale();
-            if (!entry.ink().pale() && entries.stream().filter(drawn).count() > 1) {
-                CurveLayer.paintPoint(g, entry.ink(), x + wide / 2, middle, type.size());
-            }
         } else if (entry.kind() == Series.Dots.class) {
             entry.ink().shape().fill(g, x + wide / 2, middle, size);
+        } else if (entry.kind() == Series.HeatMap.class) {
+            ColourScale.paint(g, box, theme.scale(), true);
         } else if (entry.kind() == Series.Band.class) {
             g.setColor(entry.ink().band());
             g.fill(box);

@@ -45,16 +45,11 @@ public final class DataLayers {
                 new BandLayer(band, layout, styles.get(i)).paint(g);
             }
         }
+        new XChartLayer(layout).paint(g);
         layout.earlier().ifPresent(was -> paintEarlier(was, layout, g));
-        int curves = (int) series.stream().filter(Series.Curve.class::isInstance).count();
-        int drawn = 0;
         for (int i = 0; i < series.size(); i++) {
-            if (series.get(i) instanceof Series.Curve curve) {
-                CurveLayer.Points points =
-                        curves > 1
-                                ? new CurveLayer.Points(curves, drawn++)
-                                : CurveLayer.Points.NONE;
-                new CurveLayer(curve, layout, styles.get(i), points).paint(g);
+            if (series.get(i) instanceof Series.Curve) {
+                paint(series.get(i), layout, styles.get(i), i, g);
             }
         }
         for (int i = 0; i < series.size(); i++) {
@@ -78,11 +73,13 @@ public final class DataLayers {
     private static void paint(
             Series one, ChartLayout layout, SeriesStyle style, int number, Graphics2D g) {
         if (one instanceof Series.Curve curve) {
-            new CurveLayer(curve, layout, style, CurveLayer.Points.NONE).paint(g);
+            new CurveLayer(curve, layout, style).paint(g);
         } else if (one instanceof Series.Dots dots) {
             new DotLayer(dots, layout, style).paint(g);
         } else if (one instanceof Series.Bars bars) {
             new BarLayer(bars, layout, style, number).paint(g);
+        } else if (one instanceof Series.BoxPlot box) {
+            new BoxLayer(box, layout, style, number).paint(g);
         }
     }
 }

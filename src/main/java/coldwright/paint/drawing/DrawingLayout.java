@@ -30,6 +30,16 @@ public record DrawingLayout(
     private static final double BAR_EMS = 1.8;
     private static final int MOST_ROWS = 2;
 
+    /** The pixel of an x value of the field, from the left. */
+    double xPx(double x) {
+        return field.getX() + x * pxPerUnit;
+    }
+
+    /** The pixel of a y value of the field, from the top. */
+    double yPx(double y) {
+        return field.getY() + y * pxPerUnit;
+    }
+
     public static DrawingLayout of(Drawing drawing, int moment, FigureFormat format) {
         double em = format.em();
         double pad = em * PAD_EMS;

@@ -2,6 +2,7 @@ package coldwright.paint.drawing;
 
 import coldwright.figure.Drawing;
 import coldwright.paint.style.AxisTicks;
+import coldwright.paint.style.ColourScale;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.ValueSpan;
 
@@ -43,10 +44,9 @@ public record DrawingLegend(Drawing drawing, DrawingLayout layout) {
         double x = field.getMaxX() + em * 1.2;
         double top = field.getY() + em * 1.5;
         double bottom = field.getMaxY();
-        DrawingPalette palette = new DrawingPalette(drawing.warmth());
         double wide = scale.warmestC() - scale.coldestC();
         Rectangle2D strip = new Rectangle2D.Double(x, top, em * WIDTH_EMS, bottom - top);
-        palette.paintScale(g, strip);
+        ColourScale.paint(g, strip, DrawingPalette.SCALE, false);
         g.setStroke(new BasicStroke((float) Math.max(0.7, em * 0.07)));
         g.setColor(layout.theme().axis());
         g.draw(strip);

@@ -5,10 +5,8 @@ import coldwright.figure.Tint;
 import coldwright.paint.style.FigureTheme;
 
 import java.awt.Color;
-import java.awt.GradientPaint;
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -24,15 +22,15 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     private static final Map<Tint.Role, Colours> ROLES = new EnumMap<>(Tint.Role.class);
 
     /** From cold to warm, evenly spaced. */
-    private static final Color[] SCALE = {
-        new Color(0x16355C),
-        new Color(0x2C6494),
-        new Color(0x5C98BD),
-        new Color(0x9DC5D4),
-        new Color(0xD9E4D8),
-        new Color(0xF3E3B3),
-        new Color(0xEFC77F),
-    };
+    static final List<Color> SCALE =
+            List.of(
+                    new Color(0x16355C),
+                    new Color(0x2C6494),
+                    new Color(0x5C98BD),
+                    new Color(0x9DC5D4),
+                    new Color(0xD9E4D8),
+                    new Color(0xF3E3B3),
+                    new Color(0xEFC77F));
 
     static {
         put(Tint.Role.SERUM, 0xE6ECEA, 0xC9D3D0, 0xF3F6F5);
@@ -63,28 +61,8 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     public Color at(double temperatureC) {
         Drawing.TemperatureScale scale = warmth.orElse(new Drawing.TemperatureScale(-20, 10));
         double share = (temperatureC - scale.coldestC()) / (scale.warmestC() - scale.coldestC());
-        double at = Math.max(0, Math.min(1, share)) * (SCALE.length - 1);
-        int low = (int) Math.min(SCALE.length - 2, at);
-        return FigureTheme.mixed(SCALE[low], SCALE[low + 1], at - low);
-    }
-
-    /** The scale from warm at the top to cold, in gradients of two colours, as SVG needs it. */
-    void paintScale(Graphics2D g, Rectangle2D strip) {
-        int parts = SCALE.length - 1;
-        double height = strip.getHeight() / parts;
-        for (int i = 0; i < parts; i++) {
-            float top = (float) (strip.getMinY() + i * height);
-            g.setPaint(
-                    new GradientPaint(
-                            0,
-                            top,
-                            SCALE[parts - i],
-                            0,
-                            (float) (top + height),
-                            SCALE[parts - i - 1]));
-            // a pixel more, so that no seam shows between the parts
-            double bottom = Math.min(strip.getMaxY(), top + height + 1);
-            g.fill(new Rectangle2D.Double(strip.getX(), top, strip.getWidth(), bottom - top));
-        }
+        double at = Math.max(0, Math.min(1, share)) * (SCALE.size() - 1);
+        int low = (int) Math.min(SCALE.size() - 2, at);
+        return FigureTheme.mixed(SCALE.get(low), SCALE.get(low + 1), at - low);
     }
 }

@@ -66,8 +66,8 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
 
     private void paintDisc(Graphics2D g, Piece.Disc disc, DrawingPalette.Colours colours) {
         double r = disc.radius() * layout.pxPerUnit();
-        double x = xPx(disc.x());
-        double y = yPx(disc.y());
+        double x = layout.xPx(disc.x());
+        double y = layout.yPx(disc.y());
         g.setColor(colours.fill());
         Ellipse2D round = new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
         g.fill(round);
@@ -88,17 +88,7 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
     }
 
     private void paintOutline(Graphics2D g, Piece.Outline outline, DrawingPalette.Colours colours) {
-        Path2D path = new Path2D.Double();
-        for (int i = 0; i < outline.size(); i++) {
-            double x = xPx(outline.x().at(i));
-            double y = yPx(outline.y().at(i));
-            if (i == 0) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
-        }
-        path.closePath();
+        Path2D path = SmoothOutline.of(outline, layout);
         g.setColor(colours.fill());
         g.fill(path);
         g.setColor(colours.edge());
@@ -112,9 +102,9 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
 
     private void paintBand(Graphics2D g, Piece.Band band, DrawingPalette palette) {
         // on whole pixels, so that no ground shows between adjacent bands
-        double top = Math.rint(yPx(band.from()));
+        double top = Math.rint(layout.yPx(band.from()));
         double bottom =
-                Math.max(Math.rint(yPx(band.to())), band.from() < band.to() ? top + 1 : top);
+                Math.max(Math.rint(layout.yPx(band.to())), band.from() < band.to() ? top + 1 : top);
         Color upper = palette.of(band.upper()).fill();
         Color lower = palette.of(band.lower()).fill();
         if (upper.equals(lower) || bottom - top < 2) {
@@ -132,8 +122,8 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
         Rectangle2D box = layout.field();
         double h = type.size();
         double width = type.width(label.text());
-        double x = Math.min(xPx(label.x()), box.getMaxX() - width - h * 0.6);
-        double y = yPx(label.y());
+        double x = Math.min(layout.xPx(label.x()), box.getMaxX() - width - h * 0.6);
+        double y = layout.yPx(label.y());
         RoundRectangle2D plate =
                 new RoundRectangle2D.Double(
                         x - h * 0.35, y - h * 0.72, width + h * 0.7, h * 1.44, h * 0.5, h * 0.5);
@@ -146,13 +136,5 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
         g.fill(plate);
         g.setColor(FigureTheme.LIGHT.text());
         type.set(g, label.text(), x, y + h * 0.35);
-    }
-
-    private double xPx(double x) {
-        return layout.field().getX() + x * layout.pxPerUnit();
-    }
-
-    private double yPx(double y) {
-        return layout.field().getY() + y * layout.pxPerUnit();
     }
 }

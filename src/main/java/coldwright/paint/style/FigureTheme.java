@@ -58,6 +58,15 @@ public record FigureTheme(
         return new FigureTheme(c[0], c[1], c[2], c[3], c[4], c[5], c[6], data);
     }
 
+    /**
+     * Colours from little to much: from near the paper through the first of the data to the text.
+     */
+    public List<Color> scale() {
+        Color data = series.get(0);
+        return List.of(
+                mixed(paper, data, 0.1), mixed(paper, data, 0.55), data, mixed(data, text, 0.65));
+    }
+
     /** The background of a label over data: nearly opaque paper. */
     public Color halo() {
         return new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 215);
