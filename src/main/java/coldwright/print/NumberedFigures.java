@@ -17,6 +17,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -33,6 +34,20 @@ final class NumberedFigures {
     private static final int MOST_ROWS = 24;
 
     private static final int DIGITS = 4;
+
+    /** The sheet of figures: what fits beside margins and heading on A4 and on letter paper. */
+    private static final double SHEET_WIDE_MM = 160;
+
+    private static final double SHEET_HIGH_MM = 190;
+    private static final double SHEET_GAP_MM = 3;
+
+    /** Height by width of a picture. */
+    private static final double FLATTEST = 0.62;
+
+    private static final double TALLEST = 0.9;
+
+    /** Letters are 2 mm high, however small the picture. */
+    private static final double SHEET_PX_PER_MM = 6.2;
 
     private final SourceNotes notes;
     private final boolean data;
@@ -63,6 +78,53 @@ final class NumberedFigures {
             return framed(name, panels, caption(drawing, moments), marks);
         }
         throw new AssertionError(exhibit.getClass());
+    }
+
+    /**
+     * All figures on one page, in two to six columns; of a drawing that changes the first and the
+     * last moment.
+     */
+    String sheet(List<Exhibit> all) {
+        record Picture(Exhibit exhibit, int moment) {}
+        List<Picture> pictures = new ArrayList<>();
+        for (Exhibit one : all) {
+            List<Integer> moments = FigureFiles.moments(one);
+            pictures.add(new Picture(one, 0));
+            if (moments.size() > 1) {
+                pictures.add(new Picture(one, moments.get(moments.size() - 1)));
+            }
+        }
+        int columns = 2;
+        while (columns < 6 && highMm(pictures.size(), columns) < FLATTEST * wideMm(columns)) {
+            columns++;
+        }
+        double highMm = Math.min(TALLEST * wideMm(columns), highMm(pictures.size(), columns));
+        FigureFormat format =
+                FigureFormat.of(
+                        (int) (wideMm(columns) * SHEET_PX_PER_MM),
+                        (int) (highMm * SHEET_PX_PER_MM));
+        String size =
+                String.format(
+                        Locale.ROOT, "width: %.1fmm; height: %.1fmm", wideMm(columns), highMm);
+        return pictures.stream()
+                .map(
+                        one ->
+                                "<div class=\"cell\" style=\"%s\">%s</div>\n"
+                                        .formatted(
+                                                size,
+                                                svg(one.exhibit(), one.moment(), format)
+                                                        .replaceFirst(
+                                                                "<svg ",
+                                                                "<svg style=\"" + size + "\" ")))
+                .collect(Collectors.joining("", "<div class=\"sheet\">\n", "</div>\n"));
+    }
+
+    private static double wideMm(int columns) {
+        return SHEET_WIDE_MM / columns - SHEET_GAP_MM;
+    }
+
+    private static double highMm(int pictures, int columns) {
+        return SHEET_HIGH_MM / Math.ceil(pictures / (double) columns) - SHEET_GAP_MM;
     }
 
     /** A figure's empty axes, without a number, to draw on. */
