@@ -9,9 +9,9 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
-import coldwright.text.DisplayText;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
+import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 

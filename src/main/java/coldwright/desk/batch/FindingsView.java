@@ -16,7 +16,6 @@ import coldwright.text.DisplayText;
 
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
-import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -84,8 +83,7 @@ final class FindingsView extends VBox {
                 new VBox(
                         TextControls.label(told.get(1), "brew-why"),
                         TextControls.label(told.get(2), "brew-why"));
-        CourseLink.teaching(finding.fault())
-                .flatMap(lessons::named)
+        lessons.named(finding.fault().lesson())
                 .ifPresent(link -> why.getChildren().add(link.button()));
         VBox box = InputFields.unfolding(Messages.of("batch.why"), why, () -> {});
         box.getChildren().add(0, TextControls.label(told.get(0), "brew-finding"));

@@ -108,7 +108,14 @@ public final class DeskView extends StackPane {
     /** Applies the learner's theme, units and type size. */
     private void dress() {
         Preferences all = state.settings().preferences().get();
-        state.figureSettings().theme().set(FigureTheme.valueOf(all.theme().name()));
+        state.figureSettings()
+                .theme()
+                .set(
+                        switch (all.theme()) {
+                            case LIGHT -> FigureTheme.LIGHT;
+                            case DARK -> FigureTheme.DARK;
+                            case CONTRAST -> FigureTheme.CONTRAST;
+                        });
         boolean fahrenheit = all.temperatureUnit() == TemperatureUnit.F;
         boolean ounces = all.massUnit() == MassUnit.OZ;
         UnitConversion units = new UnitConversion(fahrenheit, ounces);
@@ -225,7 +232,8 @@ public final class DeskView extends StackPane {
                                     state.figureSettings(),
                                     desk::openOwn,
                                     name ->
-                                            desk.lessonNamed(name)
+                                            desk.openLessons()
+                                                    .named(name)
                                                     .map(
                                                             one ->
                                                                     new CourseLink(

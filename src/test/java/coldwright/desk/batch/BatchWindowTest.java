@@ -16,8 +16,8 @@ import coldwright.desk.figure.FileChooserPrompt;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.Typography;
-import coldwright.science.plan.Finding;
 import coldwright.science.mix.Shelf;
+import coldwright.science.plan.Finding;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -239,7 +239,7 @@ class BatchWindowTest extends BatchHands {
         press(robot, Messages.of("batch.why"));
         assertFalse(visible(robot, sum).isEmpty(), sum);
 
-        String lesson = CourseLink.teaching(first.cause().kind()).orElseThrow();
+        String lesson = first.fault().lesson();
         press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
         assertEquals(lesson, opened);
     }

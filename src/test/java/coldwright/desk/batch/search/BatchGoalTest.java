@@ -12,7 +12,6 @@ import coldwright.batch.SetupField;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.science.balance.Trait;
 import coldwright.science.crystal.Method;
-import coldwright.science.plan.Finding;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.science.plan.BatchFault;
