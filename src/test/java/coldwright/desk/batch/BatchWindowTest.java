@@ -25,7 +25,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -41,7 +40,6 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -237,7 +235,8 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
-        Finding first = lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
+        Finding first =
+                lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
         String sum = Typography.of(BatchSentences.finding(first).get(1));
         assertTrue(visible(robot, sum).isEmpty(), "folded at first");
 
@@ -383,5 +382,4 @@ class BatchWindowTest extends BatchHands {
                         .anyMatch(one -> one.startsWith("Rule of thumb, from memory: ")),
                 () -> labels(robot).toString());
     }
-
 }
