@@ -71,7 +71,7 @@ final class MakeDeb {
               <summary>Run the science of ice cream</summary>
               <metadata_license>CC0-1.0</metadata_license>
               <project_license>Apache-2.0</project_license>
-              <developer id="coldwright"><name>The Coldwright developers</name></developer>
+              <developer_name>The Coldwright developers</developer_name>
               <description>
                 <p>
                   Lessons on the science of ice cream, with short pieces of live Java to change and
