@@ -121,4 +121,30 @@ class FreezingRegressionTest {
         Solution half = Solution.inWater(70).with(30, Solute.SUCROSE);
         assertEquals(-0.01 * half.freezingPointC(), half.freezingPointErrorC(), 1e-12);
     }
+
+    /** Where ice stops growing beside each solute (from memory), and the eutectics of salts. */
+    @ParameterizedTest
+    @CsvSource({
+        "-34, SUCROSE ISOMALTULOSE MALTITOL ISOMALT",
+        "-46, GLUCOSE FRUCTOSE ALLULOSE",
+        "-45, GALACTOSE",
+        "-30, LACTOSE TREHALOSE LACTITOL",
+        "-32, MALTOSE",
+        "-40, MANNITOL",
+        "-49, SORBITOL",
+        "-57, XYLITOL ERYTHRITOL",
+        "-65, GLYCEROL",
+        "-115, ETHANOL",
+        "-50, CITRIC_ACID MALIC_ACID TARTARIC_ACID",
+        "-60, LACTIC_ACID",
+        "-21.1, SODIUM_CHLORIDE",
+        "-10.7, POTASSIUM_CHLORIDE",
+        "-49.8, CALCIUM_CHLORIDE"
+    })
+    void iceStopsGrowingBesideEach(double stopsC, String solutes) {
+        for (String solute : solutes.split(" ")) {
+            Solution strong = Solution.inWater(70).with(30, Solute.valueOf(solute));
+            assertEquals(stopsC, strong.freezingCurve().iceStopsGrowingC(), TIGHT_C, solute);
+        }
+    }
 }
