@@ -10,6 +10,9 @@ import java.util.Map;
 
 /** Comments on an answer: ranges, guesses, and where freezing ends. */
 final class FreezingNotes {
+    /** How far the end of freezing may be off, °C: from memory. */
+    private static final double LIMIT_UNSURE_C = 3;
+
     /** Solutes with less than this share of all particles are not mentioned, %. */
     private static final double MENTIONED_PERCENT = 10;
 
@@ -86,7 +89,12 @@ final class FreezingNotes {
                                                     Rounded.hundredth(coldestC),
                                                     names(beyond))));
             if (endC > Temperature.COLDEST_C) {
-                notes.add(phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
+                notes.add(
+                        phrase(
+                                "no-more-ice",
+                                endC,
+                                curve.concentratedPhaseSolidsPercent(endC),
+                                LIMIT_UNSURE_C));
             }
         }
         return List.copyOf(notes);

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.Band;
 import coldwright.science.mix.Amount;
-import coldwright.science.mix.AntiFreezingPower;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
@@ -76,14 +75,6 @@ class SensoryTest {
             }
         }
         assertTrue(scoopable > 0, "some of them are scoopable");
-    }
-
-    @Test
-    void powerOfAMixIsThatOfItsSolutes() {
-        Mix syrup = Mix.of(Amount.grams(70, Shelf.WATER), Amount.grams(30, Shelf.SUCROSE));
-        assertEquals(30, AntiFreezingPower.per100g(syrup), 0.02);
-        Mix spirited = syrup.with(Amount.grams(5, Shelf.ETHANOL));
-        assertTrue(AntiFreezingPower.per100g(spirited) > 60);
     }
 
     /** 1000 g of a sorbet by hand: each gram of sugar times its power. */
