@@ -29,15 +29,6 @@ public final class Temperature {
     }
 
     /**
-     * Converts K to °C.
-     *
-     * @param temperatureK temperature, K
-     */
-    public static double celsius(double temperatureK) {
-        return temperatureK - ZERO_C_IN_K;
-    }
-
-    /**
      * Checks that a temperature is in the range of the models.
      *
      * @param name its name in the message

@@ -202,19 +202,9 @@ public final class CrystalStory implements Commented {
         Texture likely = texture();
         Texture best = Texture.of(um.low());
         Texture worst = Texture.of(um.high());
-        Phrase doubt =
-                best == likely && worst == likely
-                        ? likely.phrase()
-                        : worst == likely
-                                ? phrase("at-best", likely.phrase(), best.phrase())
-                                : best == likely
-                                        ? phrase("at-worst", likely.phrase(), worst.phrase())
-                                        : phrase(
-                                                "at-best-and-worst",
-                                                likely.phrase(),
-                                                best.phrase(),
-                                                worst.phrase());
-        return phrase("verdict", doubt, um.middle(), um.low(), um.high());
+        String doubt = (best == likely ? "" : "-at-best") + (worst == likely ? "" : "-at-worst");
+        Phrase texture = phrase("likely" + doubt, likely.phrase(), best.phrase(), worst.phrase());
+        return phrase("verdict", texture, um.middle(), um.low(), um.high());
     }
 
     private static Phrase phrase(String key, Object... values) {

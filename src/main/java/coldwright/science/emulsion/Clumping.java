@@ -84,7 +84,10 @@ public final class Clumping {
             Globule home = globules.get(which);
             fat += home.volumeUm3();
             fatUm3UpTo[i] = fat;
-            List<Globule> nearest = nearest(members, home);
+            List<Globule> nearest =
+                    members.stream()
+                            .min(Comparator.comparingDouble(one -> apart(one.get(0), home)))
+                            .orElse(null);
             boolean founds = i % 2 == 0 && members.size() < clusters;
             if (nearest == null || founds) {
                 nearest = new ArrayList<>();
@@ -97,26 +100,12 @@ public final class Clumping {
         }
     }
 
-    private static List<Globule> nearest(List<List<Globule>> clusters, Globule home) {
-        List<Globule> best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (List<Globule> cluster : clusters) {
-            Globule middle = cluster.get(0);
-            double apart = Math.hypot(middle.xUm() - home.xUm(), middle.yUm() - home.yUm());
-            if (apart < least) {
-                least = apart;
-                best = cluster;
-            }
-        }
-        return best;
-    }
-
     /** Moves a globule towards the first of a cluster until it overlaps a member by the neck. */
     private static Globule joined(List<Globule> cluster, Globule home) {
         Globule middle = cluster.get(0);
         double dx = middle.xUm() - home.xUm();
         double dy = middle.yUm() - home.yUm();
-        double way = Math.hypot(dx, dy);
+        double way = apart(middle, home);
         double step = Math.max(1e-6, home.radiusUm() * STEP_OF_RADIUS);
         for (double gone = 0; gone < way; gone += step) {
             double x = home.xUm() + dx * gone / way;
@@ -130,5 +119,9 @@ public final class Clumping {
             }
         }
         return new Globule(middle.xUm(), middle.yUm(), home.radiusUm(), true);
+    }
+
+    private static double apart(Globule one, Globule other) {
+        return Math.hypot(one.xUm() - other.xUm(), one.yUm() - other.yUm());
     }
 }

@@ -70,11 +70,17 @@ public enum Solute {
     /** Sugar alcohol. */
     ERYTHRITOL(122.12, polyol(1.34), -57, Validity.unmeasured("activity", 4)),
 
-    /** Glycerine. Fitted to five CRC rows and the eutectic 66.7 %, −46.5 °C (from memory). */
-    GLYCEROL(92.094, Margules.upTo(0.6, 2.608, -4.144), -65, crc(-46.5, 1)),
+    /**
+     * Glycerine. Fitted to five CRC rows and the eutectic 66.7 %, −46.5 °C (from memory). Error:
+     * other lists differ by 5 to 7 %.
+     */
+    GLYCEROL(92.094, Margules.upTo(0.6, 2.608, -4.144), -65, crc(-46.5, 6)),
 
-    /** Drinking alcohol; see {@code SoluteActivity.Ethanol}. */
-    ETHANOL(46.068, new SoluteActivity.Ethanol(), -115, crc(-49.5, 1.5)),
+    /**
+     * Drinking alcohol; see {@code SoluteActivity.Ethanol}. Error: a third list differs by 0.33 °C,
+     * 4 % of the depression.
+     */
+    ETHANOL(46.068, new SoluteActivity.Ethanol(), -115, crc(-49.5, 4)),
 
     /** Table salt. Fitted to six CRC rows and the eutectic 23.3 %, −21.1 °C. */
     SODIUM_CHLORIDE(

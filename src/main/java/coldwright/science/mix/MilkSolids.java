@@ -47,6 +47,14 @@ public final class MilkSolids {
     private MilkSolids() {}
 
     /**
+     * {@return dissolved particles of milk salts or ash named as such, as if inside milk solids not
+     * fat, mmol}
+     */
+    static double ionsMmol(double saltsG) {
+        return IONS_MMOL_PER_G / SALTS * saltsG;
+    }
+
+    /**
      * Milk solids not fat of milk, cream or butter by the serum rule.
      *
      * @param fatPercent fat, % by mass, 0 to 100

@@ -126,6 +126,10 @@ public final class OwnIngredient {
         if (stated.containsKey("other sugars")) {
             assumed.add(assumption("other-sugars"));
         }
+        double salts =
+                stated.getOrDefault(Component.MILK_SALTS.words(), 0.0)
+                        + stated.getOrDefault(Component.ASH.words(), 0.0);
+        composition = composition.with(MilkSolids.ionsMmol(salts), Tally.IONS_MMOL);
         composition = facts.added(withRest(name, composition, new Rest(stated, sum, assumed)));
         Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
         allergens.addAll(allergens(composition));

@@ -106,6 +106,6 @@ public enum Quantity implements Worded {
 
     private static double lactoseExcess(Mix mix) {
         LactoseSaturation limit = mix.lactoseLimit();
-        return limit.milkSolidsNotFatPercent() - 0.15 * 7 * limit.milkSolidsNotFatLimitPercent();
+        return limit.asMilkSolidsPercent() - 0.15 * 7 * limit.milkSolidsNotFatLimitPercent();
     }
 }

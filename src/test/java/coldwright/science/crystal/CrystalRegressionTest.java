@@ -3,6 +3,8 @@ package coldwright.science.crystal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import coldwright.science.Band;
+import coldwright.science.bath.IceAndSalt;
+import coldwright.science.freezer.FreezePlan;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
@@ -102,6 +104,75 @@ class CrystalRegressionTest {
     })
     void ratesOfCoarsening(double temperatureC, double cubeUm3PerDay, double viscosityMPaS) {
         Coarsening coarsening = Coarsening.of(MIX);
+        double found = coarsening.cubeUm3PerDay(temperatureC).middle();
+        assertEquals(cubeUm3PerDay, found, TIGHT * cubeUm3PerDay);
+        double thick = coarsening.liquidViscosityMPaS(temperatureC);
+        assertEquals(viscosityMPaS, thick, TIGHT * viscosityMPaS);
+    }
+
+    /** 1.2 times slower from 0.05 % of stabiliser on (J. Mo et al., Crystals 9 (2019) 321). */
+    @Test
+    void aStabiliserSlowsTheRateByTheirFactor() {
+        double plain = Coarsening.of(MIX).cubeUm3PerDay(-12).middle();
+        assertEquals(plain / 1.2, rateWithGum(1, -12), TIGHT * plain);
+        assertEquals(plain, rateWithGum(0.4, -12), TIGHT * plain, "0.038 % is too little");
+    }
+
+    private static double rateWithGum(double gumG, double temperatureC) {
+        Mix mix = MIX.with(Amount.grams(gumG, Shelf.GUAR_GUM));
+        return Coarsening.of(mix).cubeUm3PerDay(temperatureC).middle();
+    }
+
+    /** Six hours from soft to −18 °C, ten from liquid (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "-25, 5.27937, 29.2856, 36.2995, 45.6161",
+        "-18, 6, 29.7239, 36.8707, 45.7378",
+        "-12, 7.06858, 30.2146, 37.4808, 47.0733",
+        "-8, 7.42384, 32.506, 40.3146, 50.6124"
+    })
+    void hardeningInStore(double storeC, double hours, double low, double middle, double high) {
+        CrystalStory drawn = CrystalStory.of(MIX).frozenBy(Method.MACHINE);
+        CrystalStory hardened = drawn.storedAt(storeC).forHours(0);
+        assertEquals(hours, lastHour(hardened) - lastHour(drawn), TIGHT * hours);
+        is(low, middle, high, hardened.meanUm());
+    }
+
+    @Test
+    void hardeningOtherwise() {
+        CrystalStory liquid = CrystalStory.of(MIX).storedAt(-18).forHours(0);
+        assertEquals(10, lastHour(liquid), TIGHT);
+        is(55.106, 69.4292, 87.4753, liquid.meanUm());
+        CrystalStory drawn = CrystalStory.of(MIX).frozenBy(Method.MACHINE);
+        is(28.6199, 35.5662, 44.0464, drawn.storedAt(-18).hardenedIn(3).forHours(0).meanUm());
+    }
+
+    private static double lastHour(CrystalStory story) {
+        return story.timeline().get(story.timeline().size() - 1).hours();
+    }
+
+    @Test
+    void sizesAsPlanned() {
+        FreezePlan bag = FreezePlan.bag(MIX, IceAndSalt.of(2000, 500));
+        is(19.1394, 33.041, 51.6669, CrystalStory.of(MIX).frozenAs(bag).meanUm());
+        FreezePlan churn = FreezePlan.churn(MIX, IceAndSalt.of(3000, 750));
+        is(15.7016, 26.1664, 38.7926, CrystalStory.of(MIX).frozenAs(churn).meanUm());
+        FreezePlan tub = FreezePlan.tub(MIX, -18);
+        is(52.6952, 88.63, 150.298, CrystalStory.of(MIX).frozenAs(tub).meanUm());
+    }
+
+    /** Long sugars, salt and alcohol between the crystals. */
+    @ParameterizedTest
+    @CsvSource({"-8, 37523.1, 41.9385", "-14, 2109.57, 533.578", "-22, 46.422, 24081.1"})
+    void ratesAmongOtherSolutes(double temperatureC, double cubeUm3PerDay, double viscosityMPaS) {
+        Mix syrup =
+                Mix.of(
+                        Amount.grams(600, Shelf.WATER),
+                        Amount.grams(100, Shelf.SUCROSE),
+                        Amount.grams(150, Shelf.GLUCOSE_SYRUP),
+                        Amount.grams(10, Shelf.SALT),
+                        Amount.grams(40, Shelf.RUM_40));
+        Coarsening coarsening = Coarsening.of(syrup);
         double found = coarsening.cubeUm3PerDay(temperatureC).middle();
         assertEquals(cubeUm3PerDay, found, TIGHT * cubeUm3PerDay);
         double thick = coarsening.liquidViscosityMPaS(temperatureC);

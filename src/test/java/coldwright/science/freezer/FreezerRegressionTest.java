@@ -97,4 +97,47 @@ class FreezerRegressionTest {
                         .plan();
         is(9.6001732, plan.minutesToSoftServe());
     }
+
+    @Test
+    void warmAiryBatchBeforeAFan() {
+        FreezePlan plan =
+                Freeze.of(Batches.iceCream(), 925)
+                        .from(20)
+                        .withOverrun(30)
+                        .in(Holder.Tub.round(150))
+                        .by(Cold.fanFreezer(-22))
+                        .plan();
+        is(121.729102, plan.minutesToSoftServe());
+        is(273.593817, plan.minutesToHard());
+        is(1.10214864, plan.volumeL());
+    }
+
+    /** Advice comes just above 35 mm of bag and 12 °C of mix (judgement). */
+    @Test
+    void adviceBeginsAtItsLimits() {
+        Freeze bag = Freeze.of(Batches.sorbet(), 800).by(IceAndSalt.of(2000, 500));
+        int thin = bag.in(Holder.Bag.flat(35)).plan().remarks().size();
+        assertEquals(thin + 1, bag.in(Holder.Bag.flat(35.1)).plan().remarks().size());
+        Freeze tub = Freeze.of(Batches.sorbet(), 800);
+        int cool = tub.from(12).plan().remarks().size();
+        assertEquals(cool + 1, tub.from(12.1).plan().remarks().size());
+    }
+
+    /** Half way to soft-serve: where content, wall and film end, and how cold each is. */
+    @Test
+    void aBagCutAcross() {
+        FreezePlan plan =
+                Freeze.of(Batches.sorbet(), 800)
+                        .in(Holder.Bag.flat(30))
+                        .by(IceAndSalt.of(2000, 500))
+                        .plan();
+        BagSection half = BagSection.course(plan, 5).get(2);
+        is(13.3276925, half.minute());
+        is(5.16385434, half.depth().filmMm());
+        is(14.3500301, half.points().get(1).fromMiddleMm());
+        is(-3.15629065, half.middleC());
+        is(-4.46185843, half.points().get(2).temperatureC());
+        is(-5.13864318, half.points().get(3).temperatureC());
+        is(1570.59411, half.bathIceG());
+    }
 }

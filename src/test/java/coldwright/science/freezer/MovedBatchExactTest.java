@@ -95,4 +95,17 @@ class MovedBatchExactTest {
         double exact = throughAll(3) * areaM2 / (1000 * SORBET.sensibleHeatCapacityJPerGK(3));
         assertEquals(exact, perSecond, NEARLY_CONSTANT * exact);
     }
+
+    /** A small compressor takes all it can all the time: heat over its power less the dasher's. */
+    @Test
+    void aSmallCompressorSetsTheTime() {
+        FreezePlan plan =
+                Freeze.of(Batches.iceCream(), 1000)
+                        .in(Holder.Churn.of(150))
+                        .by(new Cold.Machine(-30, 200))
+                        .moved(Motion.MACHINE)
+                        .plan();
+        double minutes = 1000 * plan.heatRemovedKJ() / (200 - 60) / 60;
+        assertEquals(minutes, plan.minutesToSoftServe(), 0.01 * minutes);
+    }
 }

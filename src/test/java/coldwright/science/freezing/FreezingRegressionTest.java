@@ -41,8 +41,8 @@ class FreezingRegressionTest {
         "SORBITOL, -0.54289406, -4.6635172, 71.938686, 0.18654069",
         "XYLITOL, -0.65120979, -5.6403153, 66.369840, 0.22561261",
         "ERYTHRITOL, -0.81146495, -7.0035506, 59.361714, 0.28014202",
-        "GLYCEROL, -1.0856446, -9.6908634, 44.272184, 0.096908634",
-        "ETHANOL, -2.1181815, -20.485556, 0.0000000, 0.30728335",
+        "GLYCEROL, -1.0856446, -9.6908634, 44.272184, 0.58145180",
+        "ETHANOL, -2.1181815, -20.485556, 0.0000000, 0.81942224",
         "SODIUM_CHLORIDE, -3.0479731, -21.100000, 0.0000000, 0.063300000",
         "POTASSIUM_CHLORIDE, -2.3170305, -10.700000, 100.00000, 0.10700000",
         "CALCIUM_CHLORIDE, -2.3610212, -42.536664, 0.0000000, 2.1268332",
@@ -113,12 +113,38 @@ class FreezingRegressionTest {
     void expectedErrors() {
         assertEquals(0.067583862, MIX.freezingPointErrorC(), TIGHT_C);
         Solution spiked = MIX.with(6, Solute.ETHANOL);
-        assertEquals(0.40877207, spiked.freezingPointErrorC(), TIGHT_C);
+        assertEquals(0.45935438, spiked.freezingPointErrorC(), TIGHT_C);
         Solution salted = MIX.with(5, Solute.SODIUM_CHLORIDE);
         assertEquals(0.40925709, salted.freezingPointErrorC(), TIGHT_C);
         Solution sugar = Solution.inWater(90).with(10, Solute.SUCROSE);
         assertEquals(0.01, sugar.freezingPointErrorC(), 1e-12, "what a thermometer misses");
         Solution half = Solution.inWater(70).with(30, Solute.SUCROSE);
         assertEquals(-0.01 * half.freezingPointC(), half.freezingPointErrorC(), 1e-12);
+    }
+
+    /** Where ice stops growing beside each solute (from memory), and the eutectics of salts. */
+    @ParameterizedTest
+    @CsvSource({
+        "-34, SUCROSE ISOMALTULOSE MALTITOL ISOMALT",
+        "-46, GLUCOSE FRUCTOSE ALLULOSE",
+        "-45, GALACTOSE",
+        "-30, LACTOSE TREHALOSE LACTITOL",
+        "-32, MALTOSE",
+        "-40, MANNITOL",
+        "-49, SORBITOL",
+        "-57, XYLITOL ERYTHRITOL",
+        "-65, GLYCEROL",
+        "-115, ETHANOL",
+        "-50, CITRIC_ACID MALIC_ACID TARTARIC_ACID",
+        "-60, LACTIC_ACID",
+        "-21.1, SODIUM_CHLORIDE",
+        "-10.7, POTASSIUM_CHLORIDE",
+        "-49.8, CALCIUM_CHLORIDE"
+    })
+    void iceStopsGrowingBesideEach(double stopsC, String solutes) {
+        for (String solute : solutes.split(" ")) {
+            Solution strong = Solution.inWater(70).with(30, Solute.valueOf(solute));
+            assertEquals(stopsC, strong.freezingCurve().iceStopsGrowingC(), TIGHT_C, solute);
+        }
     }
 }

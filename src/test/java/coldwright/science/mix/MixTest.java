@@ -86,6 +86,35 @@ class MixTest {
         assertEquals(11.9, rich.saturationPer100gWater(), 1e-9);
     }
 
+    /** Zoller and Williams made sand with 10 % fat, 14 % sucrose, 12 % milk solids not fat. */
+    @Test
+    void theMixOfTheSandTrialsIsSandyAndLessOfItIsNot() {
+        assertTrue(ofMilkSolids(12).lactoseLimit().sandyInStore());
+        assertFalse(ofMilkSolids(10.8).lactoseLimit().sandyInStore());
+        assertEquals(12 / 11.0 * 65 / 64, LactoseSaturation.timesSound(ofMilkSolids(12), 0), 1e-9);
+        assertTrue(LactoseSaturation.timesSound(ofMilkSolids(12), -12) > 1);
+        assertEquals(1, LactoseSaturation.timesSound(ofMilkSolids(11), -12), 1e-9);
+    }
+
+    private static Mix ofMilkSolids(double percent) {
+        Composition fatAndSugar =
+                Composition.NOTHING
+                        .with(76 - percent, Component.WATER)
+                        .with(10, Component.MILK_FAT)
+                        .with(14, Component.SUCROSE);
+        return Mix.of(grams(100, Ingredient.own("mix", MilkSolids.addMilk(fatAndSugar, percent))));
+    }
+
+    @Test
+    void addedLactoseTurnsSandyWithoutMilk() {
+        Mix mix = Mix.of(grams(60, Shelf.WATER), grams(22, SUCROSE), grams(18, Shelf.LACTOSE));
+        assertTrue(mix.lactoseLimit().sandyInStore());
+        assertEquals(
+                "lactose is 18 %, as much as 33 % of milk solids-not-fat bring; the trade allows 11.1 % in this mix before lactose turns sandy in storage: use less lactose or whey",
+                mix.lactoseLimit().verdict());
+        assertTrue(LactoseSaturation.timesSound(mix, -18) > 1.5);
+    }
+
     @Test
     void solubilityKeepsToItsTables() {
         assertEquals(16.9, SugarSolubility.gPer100gWater(Component.LACTOSE, 15), 1e-9);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 
+import java.util.List;
 import java.util.Set;
 
 class OwnIngredientTest {
@@ -41,6 +42,16 @@ class OwnIngredientTest {
                 "fat taken as milk fat; 2 % solids not named, taken as undissolved",
                 mix.inferred());
         assertEquals(Set.of(Allergen.MILK), mix.allergens());
+    }
+
+    /** Average milk: lactose 0.306 and salts 0.244, together −0.55 °C (Leighton 1927). */
+    @Test
+    void milkNamedByItsPartsFreezesAsMilk() {
+        String parts = "milk fat 3.9, lactose 4.9, milk protein 3.37, water 87.11, ";
+        for (String salts : List.of("milk salts 0.72", "ash 0.72")) {
+            Mix milk = Mix.of(Amount.grams(100, OwnIngredient.of("milk", parts + salts)));
+            assertEquals(-0.55, milk.initialFreezingPointC(), 0.01, salts);
+        }
     }
 
     @Test
