@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 
@@ -145,7 +146,6 @@ final class DissolvedSolutes {
         if (waterG > 0) {
             return waterG;
         }
-        throw new IllegalArgumentException(
-                "this mix has no water, so it has no freezing point. Add water, milk or juice.");
+        throw Require.fault("science.mix", "fault.no-water");
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
 import coldwright.text.NearestWord;
 
 import java.text.Normalizer;
@@ -70,12 +71,9 @@ final class IngredientNames {
 
     private IllegalArgumentException unknown(String name) {
         List<String> near = nearest(name).stream().map(Ingredient::name).toList();
-        return new IllegalArgumentException(
-                near.isEmpty()
-                        ? "\"%s\" is not on the shelf: state it as an own ingredient"
-                                .formatted(name.strip())
-                        : "\"%s\" is not on the shelf; nearest is %s. Fix the name or state it as an own ingredient."
-                                .formatted(name.strip(), String.join(", ", near)));
+        return near.isEmpty()
+                ? Require.fault("science.mix", "fault.not-on-shelf", name.strip())
+                : Require.fault("science.mix", "fault.nearest", name.strip(), near);
     }
 
     /** Words of all names. */
