@@ -51,7 +51,10 @@ final class DissolvedSolutes {
 
     static Solution solution(Mix mix) {
         double hundreds = mix.massG() / 100;
-        double waterG = requireWater(mix);
+        double waterG = mix.massG() * mix.waterPercent() / 100;
+        if (!(waterG > 0)) {
+            throw Require.fault("science.mix", "fault.no-water");
+        }
         Composition whole = mix.composition();
         Map<Solute, Double> massG = new EnumMap<>(Solute.class);
         for (Component component : Component.values()) {
@@ -139,13 +142,5 @@ final class DissolvedSolutes {
                         new Contribution(amount.ingredient(), solute, weight * part / total, 0));
             }
         }
-    }
-
-    private static double requireWater(Mix mix) {
-        double waterG = mix.massG() * mix.waterPercent() / 100;
-        if (waterG > 0) {
-            return waterG;
-        }
-        throw Require.fault("science.mix", "fault.no-water");
     }
 }

@@ -66,14 +66,13 @@ final class IngredientNames {
     }
 
     Ingredient find(String name) {
-        return named(name).orElseThrow(() -> unknown(name));
-    }
-
-    private IllegalArgumentException unknown(String name) {
-        List<String> near = nearest(name).stream().map(Ingredient::name).toList();
-        return near.isEmpty()
-                ? Require.fault("science.mix", "fault.not-on-shelf", name.strip())
-                : Require.fault("science.mix", "fault.nearest", name.strip(), near);
+        return named(name)
+                .orElseThrow(
+                        () -> {
+                            List<Ingredient> near = nearest(name);
+                            String key = near.isEmpty() ? "fault.not-on-shelf" : "fault.nearest";
+                            return Require.fault("science.mix", key, name.strip(), near);
+                        });
     }
 
     /** Words of all names. */

@@ -125,8 +125,13 @@ public final class OwnIngredient {
         }
         composition = facts.added(withRest(name, composition, new Rest(stated, sum, assumed)));
         Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
-        allergens.addAll(allergens(composition));
         allergens.addAll(facts.allergens());
+        if (hasMilk(composition)) {
+            allergens.add(Allergen.MILK);
+        }
+        if (composition.per100g(Tally.YOLK_SOLIDS) > 0) {
+            allergens.add(Allergen.EGG);
+        }
         return new Ingredient(
                 name,
                 List.of(),
@@ -257,17 +262,11 @@ public final class OwnIngredient {
         return with.with(percent, Tally.YOLK_SOLIDS);
     }
 
-    private static Set<Allergen> allergens(Composition c) {
-        boolean milk =
-                c.percent(Component.MILK_FAT)
-                                + c.percent(Component.MILK_PROTEIN)
-                                + c.percent(Component.LACTOSE)
-                        > 0;
-        boolean egg = c.per100g(Tally.YOLK_SOLIDS) > 0;
-        if (milk && egg) {
-            return Set.of(Allergen.MILK, Allergen.EGG);
-        }
-        return milk ? Set.of(Allergen.MILK) : egg ? Set.of(Allergen.EGG) : Set.of();
+    private static boolean hasMilk(Composition c) {
+        return c.percent(Component.MILK_FAT)
+                        + c.percent(Component.MILK_PROTEIN)
+                        + c.percent(Component.LACTOSE)
+                > 0;
     }
 
     private static Phrase assumption(String key, Object... values) {
