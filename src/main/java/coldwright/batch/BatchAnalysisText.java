@@ -9,7 +9,6 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
@@ -17,7 +16,6 @@ import coldwright.words.Phrase;
 import coldwright.words.Words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** An analysis or a balance as a page of text, for people. */
@@ -67,8 +65,7 @@ public final class BatchAnalysisText {
         BatchReport report =
                 new BatchReport(
                         wet
-                                ? ReportFacts.quick(
-                                        plain, mix, mix.freezingCurve(), Sweetness.of(mix))
+                                ? ReportFacts.quick(plain, mix, mix.freezingCurve())
                                 : ReportFacts.composition(mix));
         text.amounts(mix, report);
         report.sentences(
@@ -198,11 +195,11 @@ public final class BatchAnalysisText {
     }
 
     private static String word(String key, Object... values) {
-        return WORDS.text(Words.shown(), "page." + key, values);
+        return WORDS.shown("page." + key, values);
     }
 
     private void line(String format, Object... values) {
-        say(String.format(Locale.ROOT, format, values));
+        say(String.format(Words.shown(), format, values));
     }
 
     private void say(String line) {

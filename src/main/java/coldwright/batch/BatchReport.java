@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.science.plan.Finding;
 import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
 import coldwright.words.Phrase;
 
 import java.util.Arrays;
@@ -72,6 +73,14 @@ public record BatchReport(
     /** The sentences of these facts in the language shown, without those that the batch lacks. */
     public List<String> sentences(String... keys) {
         return Arrays.stream(keys).flatMap(key -> find(key).stream()).map(Fact::sentence).toList();
+    }
+
+    /** The names that its style claims: those it may bear, or all of them if it may bear none. */
+    public List<NameVerdict> claimed(Style style) {
+        List<NameVerdict> claimed =
+                names.stream().filter(one -> style.claims().contains(one.name())).toList();
+        List<NameVerdict> allowed = claimed.stream().filter(NameVerdict::allowed).toList();
+        return allowed.isEmpty() ? claimed : allowed;
     }
 
     /**

@@ -25,9 +25,9 @@ class SensoryTest {
     @Test
     void coldDullsThinSweetnessOnly() {
         Mix thin = Mix.of(Amount.grams(92, Shelf.WATER), Amount.grams(8, Shelf.SUCROSE));
-        assertTrue(Sweetness.of(thin).coldTrend().contains("thin enough to lose sweetness"));
-        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().contains("hardly loses sweetness"));
-        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().endsWith("A trend, no figure."));
+        assertTrue(Sweetness.of(thin).cold().english().contains("thin enough to lose sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).cold().english().contains("hardly loses sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).cold().english().endsWith("A trend, no figure."));
     }
 
     @Test
@@ -75,14 +75,6 @@ class SensoryTest {
             }
         }
         assertTrue(scoopable > 0, "some of them are scoopable");
-    }
-
-    @Test
-    void richnessFollowsFat() {
-        assertEquals(Richness.RICH, Richness.of(ICE_CREAM));
-        Mix sorbet = Mix.of(Amount.grams(75, Shelf.WATER), Amount.grams(25, Shelf.SUCROSE));
-        assertEquals(Richness.NO_FAT, Richness.of(sorbet));
-        assertTrue(Richness.isThin(sorbet));
     }
 
     /** 1000 g of a sorbet by hand: each gram of sugar times its power. */
