@@ -4,6 +4,7 @@ import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
+import coldwright.science.mix.Sweetener;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
 import coldwright.science.plan.Plan;
@@ -80,6 +81,7 @@ public record BatchAnalysis(
                         .all());
         List<Phrase> notes = new ArrayList<>(setup.assumed());
         batch.lines().forEach(line -> Dextrose.note(line.name()).ifPresent(notes::add));
+        notes.addAll(Sweetener.laxationNotes(mix));
         List<Phrase> said = plan.comments();
         preview.curve().comments().stream()
                 .filter(note -> !said.contains(note))

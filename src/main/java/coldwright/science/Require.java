@@ -1,6 +1,7 @@
 package coldwright.science;
 
 import coldwright.text.DisplayText;
+import coldwright.words.Phrase;
 
 import java.util.Arrays;
 
@@ -20,15 +21,7 @@ public final class Require {
         if (value >= range.least() && value <= range.most()) {
             return value;
         }
-        throw new IllegalArgumentException(
-                "%s is %s; it must be between %s and %s %s"
-                        .formatted(
-                                name,
-                                format(value),
-                                format(range.least()),
-                                format(range.most()),
-                                range.unit())
-                        .strip());
+        throw fault("science", "within", name, value, range.least(), range.most(), range.unit());
     }
 
     /**
@@ -43,8 +36,7 @@ public final class Require {
         if (value >= 0 && Double.isFinite(value)) {
             return value;
         }
-        throw new IllegalArgumentException(
-                "%s is %s %s; it must be zero or more".formatted(name, format(value), unit));
+        throw fault("science", "not-negative", name, value, unit);
     }
 
     /**
@@ -59,8 +51,7 @@ public final class Require {
         if (value > 0 && Double.isFinite(value)) {
             return value;
         }
-        throw new IllegalArgumentException(
-                "%s is %s %s; it must be more than zero".formatted(name, format(value), unit));
+        throw fault("science", "positive", name, value, unit);
     }
 
     /**
@@ -79,6 +70,11 @@ public final class Require {
                             .toArray();
             throw new IllegalArgumentException(message.formatted(shown));
         }
+    }
+
+    /** An error with a text of a bundle, in the language shown. */
+    public static IllegalArgumentException fault(String area, String key, Object... values) {
+        return new IllegalArgumentException(Phrase.of(area, key, values).shown().strip());
     }
 
     /**

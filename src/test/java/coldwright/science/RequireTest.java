@@ -3,9 +3,13 @@ package coldwright.science;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import coldwright.words.Words;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+
+import java.util.Locale;
 
 class RequireTest {
     @ParameterizedTest
@@ -45,5 +49,22 @@ class RequireTest {
                                 IllegalArgumentException.class,
                                 () -> Require.notNegative("massG", -5, "g"))
                         .getMessage());
+    }
+
+    @Test
+    void speaksTheLanguageShown() {
+        Words.show(Locale.GERMAN);
+        try {
+            assertEquals(
+                    "Salz ist 120; erlaubt ist 0 bis 100 %",
+                    assertThrows(
+                                    IllegalArgumentException.class,
+                                    () ->
+                                            Require.within(
+                                                    "Salz", 120, new Require.Range(0, 100, "%")))
+                            .getMessage());
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
     }
 }

@@ -209,15 +209,14 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
     }
 
     private void requireRoom() {
-        Require.that(!choices.isEmpty(), "the balance has no ingredients; allow at least one");
+        if (choices.isEmpty()) {
+            throw Require.fault("science.balance", "fault.no-ingredients");
+        }
         double leastG = choices.stream().mapToDouble(Choice::leastG).sum();
         double mostG = choices.stream().mapToDouble(Choice::mostG).sum();
         double roundingG = 1e-9 * totalG;
-        Require.that(
-                leastG <= totalG + roundingG && mostG >= totalG - roundingG,
-                "the ingredients may weigh %s to %s g together, but the total is %s g. Widen a bound or change the total.",
-                leastG,
-                mostG,
-                totalG);
+        if (leastG > totalG + roundingG || mostG < totalG - roundingG) {
+            throw Require.fault("science.balance", "fault.no-room", leastG, mostG, totalG);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.balance;
 
+import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
@@ -8,6 +9,7 @@ import coldwright.science.sensory.Sweetness;
 import coldwright.words.Phrase;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -178,15 +180,10 @@ public final class Trait {
             try {
                 return iceAt(Double.parseDouble(number));
             } catch (NumberFormatException e) {
-                throw new IllegalArgumentException(
-                        "\"%s\" has no temperature; write it like \"ice at -18 °C\""
-                                .formatted(words),
-                        e);
+                throw Require.fault(AREA, "fault.temperature", words);
             }
         }
-        throw new IllegalArgumentException(
-                "\"%s\" isn't a target; use %s or ice at a temperature"
-                        .formatted(words.strip(), String.join(", ", NAMED.keySet())));
+        throw Require.fault(AREA, "fault.target", words.strip(), List.copyOf(NAMED.keySet()));
     }
 
     /** Its name. */

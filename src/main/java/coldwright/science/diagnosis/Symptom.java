@@ -14,76 +14,58 @@ import java.util.stream.Collectors;
  */
 public enum Symptom {
     ICY(
-            Map.of(
-                    BatchFault.COARSE_CRYSTALS,
-                    1.0,
-                    BatchFault.STORAGE,
-                    1.0,
-                    BatchFault.MUCH_ICE,
-                    0.5,
-                    BatchFault.FEW_SOLIDS,
-                    0.7,
-                    BatchFault.NO_STABILISER,
-                    0.4)),
-    HARD(Map.of(BatchFault.MUCH_ICE, 1.0, BatchFault.FEW_SOLIDS, 0.3)),
+            share(BatchFault.COARSE_CRYSTALS, 1),
+            share(BatchFault.STORAGE, 1),
+            share(BatchFault.MUCH_ICE, 0.5),
+            share(BatchFault.FEW_SOLIDS, 0.7),
+            share(BatchFault.NO_STABILISER, 0.4)),
+    HARD(share(BatchFault.MUCH_ICE, 1), share(BatchFault.FEW_SOLIDS, 0.3)),
     WILL_NOT_FREEZE(
-            Map.of(
-                    BatchFault.SMALL_BATH,
-                    1.0,
-                    BatchFault.LOW_FREEZING_POINT,
-                    1.0,
-                    BatchFault.LITTLE_ICE,
-                    0.9)),
-    TOO_SOFT(Map.of(BatchFault.LITTLE_ICE, 1.0, BatchFault.NO_STABILISER, 0.3)),
-    BUTTERY(Map.of(BatchFault.MUCH_FAT, 1.0)),
-    SANDY(Map.of(BatchFault.MUCH_LACTOSE, 1.0)),
+            share(BatchFault.SMALL_BATH, 1),
+            share(BatchFault.LOW_FREEZING_POINT, 1),
+            share(BatchFault.LITTLE_ICE, 0.9)),
+    TOO_SOFT(share(BatchFault.LITTLE_ICE, 1), share(BatchFault.NO_STABILISER, 0.3)),
+    BUTTERY(share(BatchFault.MUCH_FAT, 1)),
+    SANDY(share(BatchFault.MUCH_LACTOSE, 1)),
     WEAK(
-            Map.of(
-                    BatchFault.FEW_SOLIDS,
-                    1.0,
-                    BatchFault.LITTLE_MSNF,
-                    0.5,
-                    BatchFault.NO_STABILISER,
-                    0.5,
-                    BatchFault.MUCH_AIR,
-                    0.8)),
+            share(BatchFault.FEW_SOLIDS, 1),
+            share(BatchFault.LITTLE_MSNF, 0.5),
+            share(BatchFault.NO_STABILISER, 0.5),
+            share(BatchFault.MUCH_AIR, 0.8)),
     GUMMY(
-            Map.of(
-                    BatchFault.MUCH_STABILISER,
-                    1.0,
-                    BatchFault.MUCH_STARCH,
-                    0.8,
-                    BatchFault.MANY_SOLIDS,
-                    0.5)),
-    TOO_SWEET(Map.of(BatchFault.MUCH_SWEETNESS, 1.0, BatchFault.MUCH_SUGARS, 0.5)),
-    DULL(Map.of(BatchFault.LITTLE_SWEETNESS, 1.0, BatchFault.LITTLE_FAT, 0.4)),
-    TOO_SALTY(Map.of(BatchFault.MUCH_SALT, 1.0)),
-    TOO_SOUR(Map.of(BatchFault.MUCH_ACID, 1.0)),
-    TOO_STRONG(Map.of(BatchFault.MUCH_ALCOHOL, 1.0)),
-    POWDERY(Map.of(BatchFault.MUCH_MSNF, 1.0)),
+            share(BatchFault.MUCH_STABILISER, 1),
+            share(BatchFault.MUCH_STARCH, 0.8),
+            share(BatchFault.MANY_SOLIDS, 0.5)),
+    TOO_SWEET(share(BatchFault.MUCH_SWEETNESS, 1), share(BatchFault.MUCH_SUGARS, 0.5)),
+    DULL(share(BatchFault.LITTLE_SWEETNESS, 1), share(BatchFault.LITTLE_FAT, 0.4)),
+    TOO_SALTY(share(BatchFault.MUCH_SALT, 1)),
+    TOO_SOUR(share(BatchFault.MUCH_ACID, 1)),
+    TOO_STRONG(share(BatchFault.MUCH_ALCOHOL, 1)),
+    POWDERY(share(BatchFault.MUCH_MSNF, 1)),
     MELTS_FAST(
-            Map.of(
-                    BatchFault.LITTLE_ICE,
-                    0.7,
-                    BatchFault.NO_STABILISER,
-                    0.6,
-                    BatchFault.LITTLE_FAT,
-                    0.5)),
+            share(BatchFault.LITTLE_ICE, 0.7),
+            share(BatchFault.NO_STABILISER, 0.6),
+            share(BatchFault.LITTLE_FAT, 0.5)),
     SHRINKS(
-            Map.of(
-                    BatchFault.MUCH_AIR,
-                    1.0,
-                    BatchFault.LITTLE_MSNF,
-                    0.6,
-                    BatchFault.NO_STABILISER,
-                    0.3)),
+            share(BatchFault.MUCH_AIR, 1),
+            share(BatchFault.LITTLE_MSNF, 0.6),
+            share(BatchFault.NO_STABILISER, 0.3)),
     /** It doesn't suit who is to eat it. */
-    OFF_DIET(Map.of(BatchFault.OFF_DIET, 1.0));
+    OFF_DIET(share(BatchFault.OFF_DIET, 1));
 
     private final Map<BatchFault, Double> causes = new EnumMap<>(BatchFault.class);
 
-    Symptom(Map<BatchFault, Double> causes) {
-        this.causes.putAll(causes);
+    /** A cause, and the part of it that shows. */
+    private record Share(BatchFault fault, double part) {}
+
+    Symptom(Share... causes) {
+        for (Share one : causes) {
+            this.causes.put(one.fault(), one.part());
+        }
+    }
+
+    private static Share share(BatchFault fault, double part) {
+        return new Share(fault, part);
     }
 
     Map<BatchFault, Double> causes() {

@@ -57,14 +57,10 @@ public final class Composition {
                 sum,
                 percent,
                 component.words());
-        return new Composition(
-                changed, component == Component.HIGHER_SACCHARIDES ? withChains(percent) : tallies);
-    }
-
-    private double[] withChains(double percent) {
-        double[] changed = tallies.clone();
-        changed[Tally.HIGHER_SACCHARIDES_MMOL.ordinal()] = percent * CHAINS_MMOL_PER_G;
-        return changed;
+        Composition with = new Composition(changed, tallies);
+        return component == Component.HIGHER_SACCHARIDES
+                ? with.with(percent * CHAINS_MMOL_PER_G, Tally.HIGHER_SACCHARIDES_MMOL)
+                : with;
     }
 
     /**

@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
 
@@ -50,7 +51,10 @@ final class DissolvedSolutes {
 
     static Solution solution(Mix mix) {
         double hundreds = mix.massG() / 100;
-        double waterG = requireWater(mix);
+        double waterG = mix.massG() * mix.waterPercent() / 100;
+        if (!(waterG > 0)) {
+            throw Require.fault("science.mix", "fault.no-water");
+        }
         Composition whole = mix.composition();
         Map<Solute, Double> massG = new EnumMap<>(Solute.class);
         for (Component component : Component.values()) {
@@ -138,14 +142,5 @@ final class DissolvedSolutes {
                         new Contribution(amount.ingredient(), solute, weight * part / total, 0));
             }
         }
-    }
-
-    private static double requireWater(Mix mix) {
-        double waterG = mix.massG() * mix.waterPercent() / 100;
-        if (waterG > 0) {
-            return waterG;
-        }
-        throw new IllegalArgumentException(
-                "this mix has no water, so it has no freezing point. Add water, milk or juice.");
     }
 }

@@ -1,5 +1,6 @@
 package coldwright.science.mix;
 
+import coldwright.science.Require;
 import coldwright.text.NearestWord;
 
 import java.text.Normalizer;
@@ -70,17 +71,13 @@ final class IngredientNames {
     }
 
     Ingredient find(String name) {
-        return named(name).orElseThrow(() -> unknown(name));
-    }
-
-    private IllegalArgumentException unknown(String name) {
-        List<String> near = nearest(name).stream().map(Ingredient::name).toList();
-        return new IllegalArgumentException(
-                near.isEmpty()
-                        ? "\"%s\" is not on the shelf: state it as an own ingredient"
-                                .formatted(name.strip())
-                        : "\"%s\" is not on the shelf; nearest is %s. Fix the name or state it as an own ingredient."
-                                .formatted(name.strip(), String.join(", ", near)));
+        return named(name)
+                .orElseThrow(
+                        () -> {
+                            List<Ingredient> near = nearest(name);
+                            String key = near.isEmpty() ? "fault.not-on-shelf" : "fault.nearest";
+                            return Require.fault("science.mix", key, name.strip(), near);
+                        });
     }
 
     /** Words of all names. */

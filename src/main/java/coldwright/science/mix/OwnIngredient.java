@@ -40,6 +40,7 @@ public final class OwnIngredient {
     private static final Pattern PASSED_OVER =
             Pattern.compile(
                     "(?:(?:energy|kcal|kj|saturates|saturated|saturated fat|gesättigte).*|[0-9.]+ *(?:kcal|kj).*)");
+    private static final Require.Range PERCENT = new Require.Range(0, 100, "%");
     private static final String SUGARS = "sugars";
     private static final String CARBOHYDRATE = "carbohydrate";
     private static final String MSNF = Tally.MILK_SOLIDS_NOT_FAT.words();
@@ -105,14 +106,10 @@ public final class OwnIngredient {
         for (Map.Entry<String, Double> part : stated.entrySet()) {
             sum += massPercent(part);
             if (sum > 100 + Composition.ROUNDING_PERCENT) {
-                throw new IllegalArgumentException(
-                        "own ingredient \"%s\" adds up to %s %%; it may be at most 100 %%"
-                                .formatted(
-                                        name,
-                                        Require.format(
-                                                stated.entrySet().stream()
-                                                        .mapToDouble(OwnIngredient::massPercent)
-                                                        .sum())));
+                throw fault(
+                        "sum",
+                        name,
+                        stated.entrySet().stream().mapToDouble(OwnIngredient::massPercent).sum());
             }
             composition = add(composition, part, stated);
         }
@@ -132,8 +129,13 @@ public final class OwnIngredient {
         composition = composition.with(MilkSolids.ionsMmol(salts), Tally.IONS_MMOL);
         composition = facts.added(withRest(name, composition, new Rest(stated, sum, assumed)));
         Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
-        allergens.addAll(allergens(composition));
         allergens.addAll(facts.allergens());
+        if (hasMilk(composition)) {
+            allergens.add(Allergen.MILK);
+        }
+        if (composition.per100g(Tally.YOLK_SOLIDS) > 0) {
+            allergens.add(Allergen.EGG);
+        }
         return new Ingredient(
                 name,
                 List.of(),
@@ -158,13 +160,14 @@ public final class OwnIngredient {
             boolean tooWet =
                     statedWater != null
                             && Math.abs(statedWater - water) > Composition.ROUNDING_PERCENT;
-            Require.that(
-                    !tooMany && !tooWet && water >= 0,
-                    "own ingredient \"%s\" states %s %% total solids, but its parts have %s %% solids and %s %% water. Make them agree or leave the total out.",
-                    name,
-                    totalSolids,
-                    solids,
-                    statedWater == null ? Math.max(0, water) : statedWater);
+            if (tooMany || tooWet || water < 0) {
+                throw fault(
+                        "solids",
+                        name,
+                        totalSolids,
+                        solids,
+                        statedWater == null ? Math.max(0, water) : statedWater);
+            }
             composition = composition.with(Math.min(water, 100), Component.WATER);
             left = totalSolids - solids;
         } else if (!rest.stated().containsKey("water")) {
@@ -216,47 +219,39 @@ public final class OwnIngredient {
                 term = numberFirst.group(2);
                 number = numberFirst.group(1);
             } else {
-                throw new IllegalArgumentException(
-                        "\"%s\" of own ingredient \"%s\" isn't a name and a percentage. Write it like \"sucrose 60\", with a decimal point."
-                                .formatted(part.strip(), name));
+                throw fault("part", part.strip(), name);
             }
             term = OTHER_WORDS.getOrDefault(term.strip(), term.strip());
-            Require.that(
-                    TERMS.containsKey(term),
-                    "own ingredient \"%s\" has \"%s\", which isn't a component; use %s",
-                    name,
-                    term,
-                    String.join(", ", TERMS.keySet()));
-            Require.that(
-                    stated.put(term, number(name, term, number)) == null,
-                    "own ingredient \"%s\" names %s twice; add the two up",
-                    name,
-                    term);
+            if (!TERMS.containsKey(term)) {
+                throw fault("component", name, term, List.copyOf(TERMS.keySet()));
+            }
+            if (stated.put(term, number(name, term, number, PERCENT)) != null) {
+                throw fault("twice", name, term);
+            }
         }
         Double carbohydrate = stated.remove(CARBOHYDRATE);
         if (carbohydrate != null) {
             double left = carbohydrate - stated.getOrDefault(SUGARS, 0.0);
-            Require.that(
-                    left >= -Composition.ROUNDING_PERCENT,
-                    "own ingredient \"%s\" has more sugars than carbohydrate. State the carbohydrate with its sugars.",
-                    name);
+            if (left < -Composition.ROUNDING_PERCENT) {
+                throw fault("sugars", name);
+            }
             stated.merge(Component.OTHER_CARBOHYDRATE.words(), Math.max(0, left), Double::sum);
         }
         return stated;
     }
 
-    private static double number(String name, String term, String number) {
+    /** A number within a range, as typed for a part of an ingredient. */
+    static double number(String name, String term, String number, Require.Range range) {
+        String what = Phrase.of("science.mix", "fault.own.part-of", term, name).shown();
         try {
-            return Require.within(
-                    "%s of own ingredient \"%s\"".formatted(term, name),
-                    Double.parseDouble(number),
-                    new Require.Range(0, 100, "%"));
+            return Require.within(what, Double.parseDouble(number), range);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "%s of own ingredient \"%s\" is \"%s\", which isn't a number"
-                            .formatted(term, name, number),
-                    e);
+            throw fault("number", what, number);
         }
+    }
+
+    static IllegalArgumentException fault(String key, Object... values) {
+        return Require.fault("science.mix", "fault.own." + key, values);
     }
 
     /**
@@ -271,17 +266,11 @@ public final class OwnIngredient {
         return with.with(percent, Tally.YOLK_SOLIDS);
     }
 
-    private static Set<Allergen> allergens(Composition c) {
-        boolean milk =
-                c.percent(Component.MILK_FAT)
-                                + c.percent(Component.MILK_PROTEIN)
-                                + c.percent(Component.LACTOSE)
-                        > 0;
-        boolean egg = c.per100g(Tally.YOLK_SOLIDS) > 0;
-        if (milk && egg) {
-            return Set.of(Allergen.MILK, Allergen.EGG);
-        }
-        return milk ? Set.of(Allergen.MILK) : egg ? Set.of(Allergen.EGG) : Set.of();
+    private static boolean hasMilk(Composition c) {
+        return c.percent(Component.MILK_FAT)
+                        + c.percent(Component.MILK_PROTEIN)
+                        + c.percent(Component.LACTOSE)
+                > 0;
     }
 
     private static Phrase assumption(String key, Object... values) {

@@ -45,7 +45,6 @@ record StatedFacts(
             Matcher number = NUMBER.matcher(text);
             Matcher named = ALLERGENS.matcher(text);
             if (number.matches()) {
-                String what = "%s of own ingredient \"%s\"".formatted(number.group(1), name);
                 int at =
                         switch (number.group(1)) {
                             case "sweetness", "pod" -> 0;
@@ -54,7 +53,9 @@ record StatedFacts(
                             case "molar mass" -> 3;
                             default -> 4;
                         };
-                numbers[at] = Require.within(what, parsed(what, number.group(2)), RANGES.get(at));
+                numbers[at] =
+                        OwnIngredient.number(
+                                name, number.group(1), number.group(2), RANGES.get(at));
             } else if (named.matches()) {
                 for (String word : named.group(1).split(" and | & | ")) {
                     allergens.add(allergen(name, word));
@@ -81,15 +82,6 @@ record StatedFacts(
                     new Require.Range(18, 100_000, "g/mol"),
                     new Require.Range(0.1, 3, "kg/L"));
 
-    private static double parsed(String what, String number) {
-        try {
-            return Double.parseDouble(number);
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "%s is \"%s\", which isn't a number".formatted(what, number), e);
-        }
-    }
-
     private static Allergen allergen(String name, String word) {
         String plain = word.strip().toUpperCase(Locale.ROOT).replaceAll("[ -]", "_");
         for (Allergen one : Allergen.values()) {
@@ -101,9 +93,7 @@ record StatedFacts(
                 return one;
             }
         }
-        throw new IllegalArgumentException(
-                "\"%s\" of own ingredient \"%s\" isn't an allergen. Write one of milk, egg, nuts, peanuts, wheat, gluten, soy, sesame, sulphites, fish, celery, mustard, lupin."
-                        .formatted(word.strip(), name));
+        throw OwnIngredient.fault("allergen", word.strip(), name);
     }
 
     /** The composition with what was stated of it. */

@@ -3,6 +3,8 @@ package coldwright.science.mix;
 import coldwright.science.Band;
 import coldwright.words.Phrase;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -131,6 +133,14 @@ public enum Sweetener {
      */
     public Optional<Band> laxationGPerKg() {
         return Optional.ofNullable(laxationGPerKg);
+    }
+
+    /** {@return the note on each sweetener that makes up a hundredth of a mix} */
+    public static List<Phrase> laxationNotes(Mix mix) {
+        return Arrays.stream(values())
+                .filter(one -> one.percentOf(mix.composition()) >= 1)
+                .flatMap(one -> one.laxationNote().stream())
+                .toList();
     }
 
     /**

@@ -37,8 +37,7 @@ public final class Faults {
         List<Finding> found = new ArrayList<>();
         for (BatchFault fault : BatchFault.values()) {
             Finding one = measure(fault, state);
-            boolean early = fault == BatchFault.NO_STABILISER && storedDays(state) <= WEEK_DAYS;
-            if (one.worthTelling() && !early) {
+            if (one.worthTelling() && judges(fault.quantity(), state)) {
                 found.add(one);
             }
         }
@@ -57,6 +56,11 @@ public final class Faults {
         return liquid
                 ? all.stream().filter(one -> one.fault() != BatchFault.LITTLE_ICE).toList()
                 : all;
+    }
+
+    /** Whether anybody notices a quantity: what stabilises shows only in long storage. */
+    static boolean judges(Quantity quantity, BatchState state) {
+        return quantity != Quantity.STABILITY || storedDays(state) > WEEK_DAYS;
     }
 
     private static double storedDays(BatchState state) {

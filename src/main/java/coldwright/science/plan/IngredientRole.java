@@ -9,6 +9,7 @@ import coldwright.words.Worded;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -51,6 +52,10 @@ public enum IngredientRole implements Worded {
     /** Flavours and everything else. */
     FLAVOUR(0, 30, 3, c -> true);
 
+    /** Sweet, but chosen for their taste. */
+    private static final Set<Ingredient> TASTY_SUGARS =
+            Set.of(Shelf.HONEY, Shelf.MAPLE_SYRUP, Shelf.MOLASSES, Shelf.MALT_SYRUP);
+
     private final double mostMorePercent;
     private final double mostLessPercent;
     private final double cost;
@@ -92,6 +97,9 @@ public enum IngredientRole implements Worded {
 
     /** {@return what it is for} */
     public static IngredientRole of(Ingredient ingredient) {
+        if (TASTY_SUGARS.contains(ingredient)) {
+            return FLAVOUR;
+        }
         Composition c = ingredient.composition();
         return Arrays.stream(values()).filter(role -> role.fits.test(c)).findFirst().orElseThrow();
     }

@@ -33,6 +33,7 @@ record Lever(
         boolean bought) {
     private static final double WATER_IN_MILK = 4;
     private static final double LEAST_SHARE = 0.004;
+    private static final double LEAST_LIQUID_SHARE = 0.015;
 
     /**
      * The levers of a batch: for each role the ingredient of which there is most, and what may be
@@ -104,11 +105,14 @@ record Lever(
         return new Lever(ingredient, role, sign, most, cost, bought);
     }
 
-    /** Less of it isn't worth a change, g: 0.4 % of the batch, but of gums and salt any amount. */
+    /** Less of it isn't worth a change, g: a spoon of what is poured, but of gums any amount. */
     double leastG(double batchG) {
-        return role == IngredientRole.STABILISER || role == IngredientRole.SALT
-                ? 0
-                : LEAST_SHARE * batchG;
+        return batchG
+                * switch (role) {
+                    case STABILISER, SALT -> 0;
+                    case WATER, MILK, CREAM, YOLK, PLANT_CREAM, DRINK, FRUIT -> LEAST_LIQUID_SHARE;
+                    default -> LEAST_SHARE;
+                };
     }
 
     /** Cost of a gram, in % of the batch. */

@@ -60,14 +60,15 @@ final class LinearModel {
     private final Effect whole;
 
     /** What a gram of an ingredient brings; of the whole batch: what all its grams bring. */
-    private record Effect(Map<Quantity, Double> percents, double waterG, double[] liquidG) {}
+    private record Effect(
+            Map<Quantity, Double> percents, double massG, double waterG, double[] liquidG) {}
 
     LinearModel(BatchState state, List<Lever> levers) {
         this.state = state;
         this.mix = state.pieces().mix();
         this.levers = levers;
         double[] liquid = liquidG(mix);
-        whole = new Effect(Map.of(), mix.massG() * mix.waterPercent() / 100, liquid);
+        whole = new Effect(Map.of(), mix.massG(), mix.massG() * mix.waterPercent() / 100, liquid);
         for (Lever lever : levers) {
             effects.computeIfAbsent(lever.ingredient(), one -> effect(one, liquid));
         }
@@ -85,6 +86,7 @@ final class LinearModel {
         double[] after = liquidG(mix.with(Amount.grams(probeG, ingredient)));
         return new Effect(
                 percents,
+                1,
                 alone.waterPercent() / 100,
                 new double[] {(after[0] - before[0]) / probeG, (after[1] - before[1]) / probeG});
     }
@@ -133,6 +135,9 @@ final class LinearModel {
         List<double[]> a = new ArrayList<>();
         List<Double> b = new ArrayList<>();
         for (Quantity quantity : JUDGED) {
+            if (!Faults.judges(quantity, state)) {
+                continue;
+            }
             StyleRange range = state.range(quantity);
             double value = state.of(quantity);
             double inside = margin * quantity.step();
@@ -229,24 +234,31 @@ final class LinearModel {
         boolean spoon = quantity == Quantity.ICE;
         boolean drier = mix.waterPercent() < Firmness.ORDINARY_WATER_PERCENT;
         if (!(spoon && drier && side > 0)) {
-            double scale = quantity.step() / 100 * whole.waterG();
-            row(a, effect -> side * ((1 - part) * effect.waterG() - effect.liquidG()[at]) / scale);
-            b.add(-side * ((1 - part) * whole.waterG() - whole.liquidG()[at]) / scale);
+            ice(a, b, at, side, part, quantity.step(), Effect::waterG);
         }
         if (spoon && (drier || side < 0)) {
             double ordinary = Firmness.ORDINARY_WATER_PERCENT / 100;
-            double scale = quantity.step() / 100 * ordinary * mix.massG();
-            row(
-                    a,
-                    effect ->
-                            side
-                                    * (effect.waterG() - effect.liquidG()[at] - part * ordinary)
-                                    / scale);
-            b.add(
-                    -side
-                            * (whole.waterG() - whole.liquidG()[at] - part * ordinary * mix.massG())
-                            / scale);
+            ice(a, b, at, side, part, quantity.step(), one -> ordinary * one.massG());
         }
+    }
+
+    /** The row for ice as a part of the water, or of the water of an ordinary mix. */
+    private void ice(
+            List<double[]> a,
+            List<Double> b,
+            int at,
+            int side,
+            double part,
+            double step,
+            ToDoubleFunction<Effect> ofG) {
+        double scale = step / 100 * ofG.applyAsDouble(whole);
+        ToDoubleFunction<Effect> beyond =
+                one ->
+                        side
+                                * (one.waterG() - one.liquidG()[at] - part * ofG.applyAsDouble(one))
+                                / scale;
+        row(a, beyond);
+        b.add(-beyond.applyAsDouble(whole));
     }
 
     private void row(List<double[]> a, ToDoubleFunction<Effect> perGram) {

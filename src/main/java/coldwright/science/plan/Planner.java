@@ -8,9 +8,11 @@ import coldwright.science.style.StyleRange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes up to three plans for a batch, each of another character, each frozen and judged again as a
@@ -42,10 +44,14 @@ public final class Planner {
     private final Map<BatchFault, Double> faults = new EnumMap<>(BatchFault.class);
     private final List<Plan> plans = new ArrayList<>();
 
+    /** What plans do, so that none does the same as another, or nothing. */
+    private final Set<List<Object>> done = new HashSet<>();
+
     private Planner(BatchState start, Kitchen kitchen) {
         this.start = start;
         this.kitchen = kitchen;
         Faults.of(start).forEach(one -> faults.put(one.fault(), one.steps()));
+        done.add(List.of(List.of(), start.making(), start.style()));
     }
 
     /**
@@ -87,26 +93,17 @@ public final class Planner {
 
     /** Adds a plan unless it does nothing, another does the same, or it brings a new fault. */
     private void add(Plan plan) {
-        boolean does =
-                !plan.changes().isEmpty()
-                        || !plan.after().making().equals(start.making())
-                        || plan.after().style() != start.style();
-        boolean known =
-                plans.stream()
-                        .anyMatch(
-                                other ->
-                                        other.changes().equals(plan.changes())
-                                                && other.after()
-                                                        .making()
-                                                        .equals(plan.after().making())
-                                                && other.after().style() == plan.after().style());
-        boolean idle =
+        boolean impossible =
                 plan.left().stream()
                         .anyMatch(one -> one.fault().steps() >= Faults.IMPOSSIBLE_STEPS);
         boolean asGood = plans.isEmpty() || left(plan) <= left(plans.get(0)) + AS_GOOD;
-        if (does && !idle && !known && asGood && !worse(plan)) {
+        if (!impossible && asGood && !worse(plan) && done.add(deeds(plan))) {
             plans.add(plan);
         }
+    }
+
+    private static List<Object> deeds(Plan plan) {
+        return List.of(plan.changes(), plan.after().making(), plan.after().style());
     }
 
     /** Whether a plan brings a new fault or makes one worse. */
@@ -124,14 +121,8 @@ public final class Planner {
     }
 
     private Plan by(BatchState made, Plan.Character character) {
-        MixPlanner.Found found =
-                new MixPlanner(
-                                made,
-                                lever ->
-                                        character != Plan.Character.NOTHING_TO_BUY
-                                                || !lever.bought())
-                        .find();
-        return finished(character, found);
+        boolean buys = character != Plan.Character.NOTHING_TO_BUY;
+        return finished(character, new MixPlanner(made, lever -> buys || !lever.bought()).find());
     }
 
     /** Freezes what was found again, and names what is left of all kinds. */
@@ -215,29 +206,27 @@ public final class Planner {
 
     /** Another serving temperature, method or style. */
     private Optional<Plan> otherWay(BatchState made) {
-        boolean ice =
-                faults.containsKey(BatchFault.MUCH_ICE)
-                        || faults.containsKey(BatchFault.LITTLE_ICE);
-        if (ice) {
-            Optional<Making> served = served(made);
-            if (served.isPresent()) {
-                BatchState tempered = made.with(served.get(), made.frozen());
-                Plan plan =
-                        finished(
-                                Plan.Character.OTHER_WAY,
-                                new MixPlanner(tempered, lever -> true).find());
-                if (plans.isEmpty() || plan.movedShare() < LESS * plans.get(0).movedShare()) {
-                    return Optional.of(plan);
-                }
+        if (faults.containsKey(BatchFault.MUCH_ICE) || faults.containsKey(BatchFault.LITTLE_ICE)) {
+            Optional<Plan> tempered =
+                    served(made)
+                            .map(
+                                    served ->
+                                            by(
+                                                    made.with(served, made.frozen()),
+                                                    Plan.Character.OTHER_WAY))
+                            .filter(
+                                    plan ->
+                                            plans.isEmpty()
+                                                    || plan.movedShare()
+                                                            < LESS * plans.get(0).movedShare());
+            if (tempered.isPresent()) {
+                return tempered;
             }
         }
         if (faults.containsKey(BatchFault.COARSE_CRYSTALS)) {
             BatchState other = making(start, 1);
             if (!other.making().equals(start.making()) && !other.making().equals(made.making())) {
-                return Optional.of(
-                        finished(
-                                Plan.Character.OTHER_WAY,
-                                new MixPlanner(other, lever -> true).find()));
+                return Optional.of(by(other, Plan.Character.OTHER_WAY));
             }
         }
         boolean moves = !plans.isEmpty() && plans.get(0).changes().isEmpty();

@@ -1,5 +1,6 @@
 package coldwright.science.style;
 
+import coldwright.science.Require;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
@@ -14,7 +15,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What a batch must not contain, and what may be added although it doesn't contain it yet.
@@ -89,19 +89,16 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
                     rules.add(Rule.valueOf(name));
                 }
             } catch (IllegalArgumentException e) {
-                throw new IllegalArgumentException(
-                        "\"%s\" is not a diet; there are %s, and \"with\" before an allergen that may be added"
-                                .formatted(one.strip(), known()),
-                        e);
+                throw Require.fault("science.style", "fault.diet", one.strip(), known());
             }
         }
         return new DietRules(rules, asked);
     }
 
-    private static String known() {
+    private static List<String> known() {
         return Arrays.stream(Rule.values())
                 .map(rule -> rule.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .collect(Collectors.joining(", "));
+                .toList();
     }
 
     /**

@@ -1,5 +1,6 @@
 package coldwright.science.style;
 
+import coldwright.science.Require;
 import coldwright.words.Worded;
 
 import org.apache.commons.csv.CSVFormat;
@@ -17,7 +18,6 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What a batch is meant to be. A batch is judged against the usual ranges of its own style only;
@@ -135,13 +135,11 @@ public enum Style implements Worded {
                 return style;
             }
         }
-        throw new IllegalArgumentException(
-                "\"%s\" is not a style; there are %s"
-                        .formatted(
-                                words.strip(),
-                                Arrays.stream(values())
-                                        .map(Style::words)
-                                        .collect(Collectors.joining(", "))));
+        throw Require.fault(
+                "science.style",
+                "fault.style",
+                words.strip(),
+                Arrays.stream(values()).map(Style::words).toList());
     }
 
     private static Map<String, Map<Quantity, StyleRange>> read() {

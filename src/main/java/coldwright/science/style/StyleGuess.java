@@ -6,7 +6,9 @@ import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -21,28 +23,25 @@ public final class StyleGuess {
     private static final double CUSTARD_YOLK_PERCENT = 1.4;
 
     /** Names that say the style, in the order in which they are looked for. */
-    private enum Called {
-        SOFT_SERVE("soft ?-?serve|softeis"),
-        FROZEN_YOGURT("fro(zen|-?)[ -]?yo(gh?urt)?\\b", "jogh?urt-?eis", "yogh?urt ice"),
-        GRANITA("granita|granité|slush"),
-        LOLLY("lolly|lollies", "ice pop", "am stiel", "a stick"),
-        SHERBET("sherbet"),
-        SORBET("sorbet"),
-        VEGAN("vegan"),
-        CUSTARD("custard"),
-        LOW_SUGAR("low[ -]sugar", "no[ -]sugar", "zuckerarm");
+    private static final Map<Style, Pattern> CALLED = new LinkedHashMap<>();
 
-        private final Pattern words;
-
-        Called(String... words) {
-            this.words =
-                    Pattern.compile(
-                            String.join("|", words),
-                            Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-        }
+    static {
+        called(Style.SOFT_SERVE, "soft ?-?serve|softeis");
+        called(Style.FROZEN_YOGURT, "fro(zen|-?)[ -]?yo(gh?urt)?\\b|jogh?urt-?eis|yogh?urt ice");
+        called(Style.GRANITA, "granita|granité|slush");
+        called(Style.LOLLY, "lolly|lollies|ice pop|am stiel|a stick");
+        called(Style.SHERBET, "sherbet");
+        called(Style.SORBET, "sorbet");
+        called(Style.VEGAN, "vegan");
+        called(Style.CUSTARD, "custard");
+        called(Style.LOW_SUGAR, "low[ -]sugar|no[ -]sugar|zuckerarm");
     }
 
     private StyleGuess() {}
+
+    private static void called(Style style, String words) {
+        CALLED.put(style, Pattern.compile(words, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
+    }
 
     /**
      * The style that a batch is probably meant to be.
@@ -53,12 +52,11 @@ public final class StyleGuess {
      * @return the style
      */
     public static Style of(String name, Mix mix, Method method) {
-        String lower = name.toLowerCase(Locale.ROOT);
         boolean strong = mix.alcoholPercent() >= ADULT_ALCOHOL_PERCENT;
-        for (Called called : Called.values()) {
-            if (called.words.matcher(lower).find()) {
-                boolean eatenAsAdult = strong && called == Called.SORBET;
-                return eatenAsAdult ? Style.ADULT : Style.valueOf(called.name());
+        for (Map.Entry<Style, Pattern> called : CALLED.entrySet()) {
+            if (called.getValue().matcher(name).find()) {
+                Style style = called.getKey();
+                return strong && style == Style.SORBET ? Style.ADULT : style;
             }
         }
         if (strong) {

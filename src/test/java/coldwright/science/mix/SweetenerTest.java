@@ -100,5 +100,7 @@ class SweetenerTest {
                         .in(Locale.GERMAN)
                         .contains("abführend"));
         assertTrue(Sweetener.SUCROSE.laxationNote().isEmpty());
+        assertEquals(2, Sweetener.laxationNotes(LOW_SUGAR).size(), "erythritol and inulin");
+        assertTrue(Sweetener.laxationNotes(SUGARED).isEmpty());
     }
 }
