@@ -110,7 +110,7 @@ final class ReportFacts {
                         .valid(0, LEIGHTON_MOST, "g per 100 g of water"));
         add("", "trade_method_difference", trade.difference(), Basis.LEIGHTON);
         for (double temperatureC : USUAL_C) {
-            String end = "_at_minus_%.0f_c".formatted(-temperatureC);
+            String end = "_at_minus_" + Math.round(-temperatureC) + "_c";
             ice("ice_percent_of_water" + end, "firmness" + end, mix, curve, temperatureC);
         }
         List<Map<String, Object>> points =
