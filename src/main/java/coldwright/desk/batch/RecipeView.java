@@ -6,6 +6,7 @@ import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.YieldUnit;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -52,7 +53,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
 
     private boolean showing;
 
-    RecipeView() {
+    RecipeView(BatchesModel brew) {
         getStyleClass().add("brew-recipe");
         lines.getStyleClass().add("brew-lines");
         name.setAccessibleText(Messages.of("batch.name"));
@@ -103,7 +104,9 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         state,
                         notes,
                         new PasteRecipeView(
-                                () -> batch.recipe().get().ownByName().values(), this::pasted),
+                                brew,
+                                () -> batch.recipe().get().ownByName().values(),
+                                this::pasted),
                         new OwnIngredientView(this::own),
                         means);
     }

@@ -5,6 +5,7 @@ import coldwright.batch.BatchLineage;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -151,7 +152,8 @@ public final class BatchModel {
         int mine = ++asked;
         Recipe batch = named();
         stale.set(!figuresAreOfNow());
-        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())) {
+        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())
+                || batch.lines().stream().allMatch(RecipeLine::unfinished)) {
             trouble.set("");
             return;
         }
