@@ -4,6 +4,7 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeExample;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchModel;
@@ -156,8 +157,13 @@ final class BatchFiguresView extends VBox {
     }
 
     private void showPreview() {
-        boolean empty = batch == null || batch.preview().get().isEmpty();
-        TextControls.show(examples, empty);
+        if (batch == null) {
+            return;
+        }
+        boolean empty = batch.preview().get().isEmpty();
+        TextControls.show(
+                examples,
+                empty && batch.recipe().get().lines().stream().allMatch(RecipeLine::unfinished));
         TextControls.show(content, !empty);
         if (empty) {
             return;
