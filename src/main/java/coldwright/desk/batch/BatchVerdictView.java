@@ -50,10 +50,7 @@ final class BatchVerdictView extends HBox {
     private void refresh() {
         List<String> words = new ArrayList<>();
         batch.report().ifPresent(report -> words.add(BatchSentences.freezingCaption(report)));
-        batch.figures()
-                .get()
-                .filter(all -> batch.preview().get().filter(all.preview()::equals).isPresent())
-                .ifPresent(all -> words.addAll(words(all)));
+        batch.analysis().ifPresent(all -> words.addAll(words(all)));
         verdict.setText(Typography.of(String.join(" · ", words)));
         pseudoClassStateChanged(STALE, batch.stale().get());
         TextControls.show(this, !words.isEmpty());
