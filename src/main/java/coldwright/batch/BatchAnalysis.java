@@ -1,11 +1,11 @@
 package coldwright.batch;
 
-import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Faults;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.standards.Declarations;
@@ -90,11 +90,11 @@ public record BatchAnalysis(
             notes.add(MELTED);
         }
         BatchKitchen kitchen = new BatchKitchen(batch);
-        BatchState state = kitchen.state(mix, BatchKitchen.frozen(setup, crystals));
+        BatchState state = kitchen.state(mix, kitchen.frozen(setup, crystals));
         BatchReport report =
                 new BatchReport(
                         facts,
-                        Diagnosis.foresee(state),
+                        Faults.told(state),
                         ProductNames.of(mix, batch.airPercent()),
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());

@@ -1,14 +1,16 @@
 package coldwright.batch;
 
 import coldwright.science.balance.Balanced;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
+import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
@@ -49,6 +51,8 @@ public final class BatchAnalysisText {
         BatchAnalysisText text = new BatchAnalysisText();
         text.heading("sources");
         all.report().sources().forEach(one -> text.bullet(one.shown()));
+        claimed(all.report().names(), all.state().style())
+                .forEach(name -> text.bullet(name.phrase().shown()));
         return text.page.toString();
     }
 
@@ -114,12 +118,13 @@ public final class BatchAnalysisText {
         }
         for (Finding finding : report.findings()) {
             bullet(finding.expected().shown());
-            say("  " + word("why", Basis.labelled(finding.cause().reason())));
-            say("  " + word("fix", finding.cause().remedy()));
+            say("  " + word("why", Basis.labelled(finding.reason())));
+            say("  " + word("fix", finding.remedy()));
+            say("  " + word("lesson", finding.fault().lesson()));
         }
         all.plans().forEach(this::plan);
         heading("names");
-        report.claimed(all.state().style()).forEach(one -> bullet(one.phrase().shown()));
+        names(report.names(), all.state().style());
         report.declarations().forEach(one -> bullet(one.shown()));
         if (!report.notes().isEmpty()) {
             heading("notes");
@@ -160,6 +165,24 @@ public final class BatchAnalysisText {
                 .filter(fact -> fact.band().isPresent() && !fact.key().startsWith("tasted"))
                 .forEach(fact -> say(fact.as("page")));
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
+    }
+
+    /** One line on the names that its style claims; what each lacks is among the sources. */
+    private void names(List<NameVerdict> names, Style style) {
+        List<NameVerdict> claimed = claimed(names, style);
+        boolean any = claimed.stream().anyMatch(NameVerdict::allowed);
+        List<Phrase> shown =
+                claimed.stream()
+                        .filter(name -> name.allowed() == any)
+                        .map(NameVerdict::nameAndPlace)
+                        .toList();
+        if (!shown.isEmpty()) {
+            bullet(word(any ? "may" : "may-not", shown));
+        }
+    }
+
+    private static List<NameVerdict> claimed(List<NameVerdict> names, Style style) {
+        return names.stream().filter(one -> style.claims().contains(one.name())).toList();
     }
 
     private void bullet(String sentence) {

@@ -4,13 +4,13 @@ import coldwright.recipe.LineReading;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Making;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
@@ -164,12 +164,12 @@ public final class BatchAnalysisTree {
 
     private static Map<String, Object> finding(Finding finding) {
         return tree(
-                "fault", key(finding.cause().kind()),
-                "symptom", finding.symptom().words(),
-                "steps", number(finding.cause().steps()),
+                "fault", key(finding.fault()),
+                "steps", number(finding.steps()),
                 "what", finding.what(),
                 "why", finding.why(),
-                "mend", finding.mend());
+                "mend", finding.mend(),
+                "lesson", finding.fault().lesson());
     }
 
     private static Map<String, Object> plan(Plan plan) {

@@ -35,19 +35,12 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
             FreezeMethodSetup setup = FreezeMethodSetup.of(made, batch);
             return frozen(setup, CrystalsInStorage.of(made, batch, setup));
         } catch (IllegalArgumentException | IllegalStateException e) {
-            return new Frozen(
-                    false,
-                    made.freezerC(),
-                    0,
-                    0,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty());
+            return Frozen.of(false, made.freezerC(), Optional.empty(), Optional.empty());
         }
     }
 
     /** What a setup makes of a batch. */
-    static Frozen frozen(FreezeMethodSetup setup, Optional<CrystalsInStorage> crystals) {
+    Frozen frozen(FreezeMethodSetup setup, Optional<CrystalsInStorage> crystals) {
         FreezePlan plan = setup.plan();
         boolean bath = plan.freeze().cold() instanceof Cold.Bath;
         Optional<IceAndSalt> least = bath ? Optional.of(plan.leastBath()) : Optional.empty();
@@ -59,7 +52,8 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
                 crystals.map(one -> one.drawn().meanUm()),
                 crystals.map(BatchKitchen::eaten),
                 crystals.flatMap(CrystalsInStorage::steady)
-                        .map(steady -> grown(crystals.get(), steady.meanUm())));
+                        .map(steady -> grown(crystals.get(), steady.meanUm())),
+                recipe.stored().stream().mapToDouble(StorageConditions::days).findFirst());
     }
 
     private static Band eaten(CrystalsInStorage crystals) {

@@ -33,4 +33,9 @@ public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, BatchRepo
         return new BatchPreview(
                 batch, mix, curve, new BatchReport(ReportFacts.quick(batch, mix, curve)));
     }
+
+    /** Temperature at which it is served: the recipe's, else its style's, °C. */
+    public double servingC() {
+        return report.fact("serving_c").number();
+    }
 }

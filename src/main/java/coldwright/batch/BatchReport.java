@@ -1,6 +1,6 @@
 package coldwright.batch;
 
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
 import coldwright.words.Phrase;
@@ -90,8 +90,7 @@ public record BatchReport(
     public List<Phrase> sources() {
         return Stream.concat(
                         facts.stream().map(fact -> fact.basis().line()),
-                        findings.stream()
-                                .flatMap(one -> Basis.linesOf(one.cause().reason()).stream()))
+                        findings.stream().flatMap(one -> Basis.linesOf(one.reason()).stream()))
                 .distinct()
                 .toList();
     }

@@ -131,6 +131,10 @@ final class ReportFacts {
                                 })
                         .toList();
         facts.add(fact("ice_curve", points, Basis.FREEZING).valid(leastC, 0, "°C"));
+        BatchKitchen kitchen = new BatchKitchen(batch);
+        double servingC = kitchen.making(kitchen.style(mix)).servingC();
+        add("serving_c", servingC, Basis.RECIPE);
+        ice("serving_ice_percent_of_water", "serving_firmness", mix, curve, servingC);
         double freezerC = batch.freezerC();
         ice("freezer_ice_percent_of_water", "freezer_firmness", mix, curve, freezerC);
         double met = Firmness.spoonIcePercent(mix, freezerC);

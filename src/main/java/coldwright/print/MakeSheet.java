@@ -6,7 +6,6 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.figure.Figure;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.style.FigureFormat;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
 import coldwright.text.DisplayText;
 import coldwright.words.Words;
@@ -169,7 +168,7 @@ public final class MakeSheet {
                 .xBetween(COLDEST_C, 0)
                 .yBetween(0, 100)
                 .line(word("curve.line"), COLDEST_C, 0, all.curve()::icePercentAt)
-                .markX(word("curve.serve"), Situation.SERVING_C)
+                .markX(word("curve.serve"), all.preview().servingC())
                 .markX(word("curve.store"), all.batch().freezerC());
     }
 

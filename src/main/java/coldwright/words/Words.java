@@ -1,7 +1,7 @@
 package coldwright.words;
 
-import coldwright.text.DisplayText;
-
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +13,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The texts of one area, such as {@code batch} or {@code science.diagnosis}. They are in {@code
@@ -89,6 +90,20 @@ public final class Words {
         return text(shown, units, key, values);
     }
 
+    /** English, and every language whose texts are in the resource folder of this package. */
+    public static List<Locale> languages() {
+        return Stream.concat(
+                        Stream.of(Locale.ENGLISH),
+                        Stream.of(Locale.getISOLanguages())
+                                .filter(
+                                        tag ->
+                                                Words.class.getResource(
+                                                                "words_" + tag + ".properties")
+                                                        != null)
+                                .map(Locale::forLanguageTag))
+                .toList();
+    }
+
     /**
      * A text with its values: texts, numbers, phrases and lists of these. In English if there is no
      * translation; the key itself if there is no text.
@@ -153,8 +168,8 @@ public final class Words {
         boolean finer = !in.unit(unit).equals(unit) && unit.equals("g");
         String text =
                 place.group(3) == null
-                        ? DisplayText.number(rounded(in.value(number, unit), unit, in))
-                        : DisplayText.decimals(
+                        ? number(rounded(in.value(number, unit), unit, in))
+                        : decimals(
                                 Integer.parseInt(place.group(3)) + (finer ? 1 : 0),
                                 in.value(number, unit));
         return written(language, text) + end;
@@ -170,6 +185,31 @@ public final class Words {
     public static String written(Locale language, String number) {
         char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
         return number.matches("[−-]?[0-9]+\\.[0-9]+") ? number.replace('.', mark) : number;
+    }
+
+    /** A number with so many decimals and a true minus, never before zero. */
+    public static String decimals(int places, double value) {
+        String text = String.format(Locale.ROOT, "%." + places + "f", value);
+        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+        return plain.replace('-', '−');
+    }
+
+    /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
+    public static String number(double value) {
+        if (Double.isNaN(value)) {
+            return of("words").text(shown(), "not-a-number");
+        }
+        if (Double.isInfinite(value)) {
+            return (value > 0 ? "" : "−") + of("words").text(shown(), "infinite");
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded =
+                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
+        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
+        String text = plain ? rounded.toPlainString() : rounded.toString();
+        return value < 0 ? "−" + text : text;
     }
 
     /** All texts of the area in a language. */

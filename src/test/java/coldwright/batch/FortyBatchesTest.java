@@ -91,6 +91,9 @@ class FortyBatchesTest {
         if (row.get("fault").equals("SMALL_BATH")) {
             setup = setup.with(SetupField.ICE, "200").with(SetupField.SALT, "50");
         }
+        if (row.get("fault").equals("NO_STABILISER")) {
+            setup = setup.with(SetupField.DAYS, "21");
+        }
         String diet = row.get("diet");
         return new Row(
                 row.get("name"),

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.print.MakeSheet;
 import coldwright.print.PaperSize;
 import coldwright.science.balance.Balanced;
-import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 
@@ -56,7 +56,7 @@ class SuggestedDietTest {
         }
     }
 
-    private static List<Cause> causes(BatchAnalysis all) {
+    private static List<Finding> causes(BatchAnalysis all) {
         return List.of(Symptom.values()).stream()
                 .flatMap(symptom -> Diagnosis.of(all.state(), symptom).stream())
                 .toList();
@@ -87,16 +87,16 @@ class SuggestedDietTest {
             names = {"OAT_AND_COCONUT", "SORBET", "UNKNOWN_PASTE"})
     void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) {
         BatchAnalysis all = recipe.reckoned();
-        for (Cause cause : causes(all)) {
-            String advice = cause.advice().replace("coconut milk", "");
+        for (Finding cause : causes(all)) {
+            String advice = cause.mend().replace("coconut milk", "");
             assertFalse(advice.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), advice);
         }
     }
 
     @Test
     void milkWithoutEggIsNotToldToTakeYolk() {
-        for (Cause cause : causes(Recipe.MILK_ONLY.reckoned())) {
-            assertFalse(cause.advice().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.advice());
+        for (Finding cause : causes(Recipe.MILK_ONLY.reckoned())) {
+            assertFalse(cause.mend().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.mend());
         }
     }
 

@@ -13,7 +13,7 @@ import coldwright.science.mix.Shelf;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
-import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.IngredientRole;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
@@ -62,7 +62,7 @@ class TwelveCasesTest {
     }
 
     private static List<BatchFault> faults(BatchState state) {
-        return Faults.of(state).stream().map(FoundFault::fault).toList();
+        return Faults.of(state).stream().map(Finding::fault).toList();
     }
 
     private static double moreG(Plan plan, Ingredient ingredient) {
@@ -217,7 +217,7 @@ class TwelveCasesTest {
         BatchState state = state(recipe, Style.SORBET);
         assertFalse(state.frozen().freezes());
         assertEquals(List.of(BatchFault.SMALL_BATH), faults(state));
-        FoundFault found = Faults.of(state).get(0);
+        Finding found = Faults.of(state).get(0);
         assertEquals(200, found.value());
         assertTrue(found.range().least() > 400, "it takes more ice");
         assertTrue(state.frozen().crystalsUm().isEmpty(), "no verdict on crystals");

@@ -120,8 +120,13 @@ class OddBatchesTest {
         assertEquals(ExitCode.DONE, balanced.exit());
     }
 
+    /** Every sixth ingredient; each one where laws get more cases. */
     static Stream<String> everythingAlone() {
-        return Shelf.all().stream().map(Ingredient::name);
+        List<Ingredient> all = Shelf.all();
+        int step = SEEDS > 10 ? 1 : 6;
+        return IntStream.range(0, all.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(i -> all.get(i).name());
     }
 
     @ParameterizedTest

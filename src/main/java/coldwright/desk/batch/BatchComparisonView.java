@@ -86,7 +86,7 @@ final class BatchComparisonView extends VBox {
 
     /** The share of its water that is ice at serving, and its mean crystal to scale. */
     private static Node picture(BatchReport report, double em) {
-        double ice = report.fact("ice_percent_of_water_at_minus_12_c").number();
+        double ice = report.fact("serving_ice_percent_of_water").number();
         double height = HEIGHT_EM * em;
         double filled = ice / 100 * height;
         Pane picture =

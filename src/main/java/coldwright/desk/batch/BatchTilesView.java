@@ -8,7 +8,6 @@ import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
 import coldwright.desk.batch.model.FreezeSchedule;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Situation;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -179,7 +178,7 @@ final class BatchTilesView extends GridPane {
                         pane.getChildren()
                                 .add(SmallShapes.as(line(one, width, height), "small-other")));
         double freezerC = now.batch().freezerC();
-        double servingC = Situation.SERVING_C;
+        double servingC = now.servingC();
         pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= BatchFigures.COLDEST_C) {

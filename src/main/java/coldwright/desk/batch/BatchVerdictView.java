@@ -7,7 +7,7 @@ import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 
 import javafx.beans.InvalidationListener;
 import javafx.css.PseudoClass;

@@ -9,7 +9,7 @@ import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
@@ -83,8 +83,7 @@ final class FindingsView extends VBox {
                 new VBox(
                         TextControls.label(told.get(1), "brew-why"),
                         TextControls.label(told.get(2), "brew-why"));
-        CourseLink.teaching(finding.cause().kind())
-                .flatMap(lessons::named)
+        lessons.named(finding.fault().lesson())
                 .ifPresent(link -> why.getChildren().add(link.button()));
         VBox box = InputFields.unfolding(Messages.of("batch.why"), why, () -> {});
         box.getChildren().add(0, TextControls.label(told.get(0), "brew-finding"));

@@ -9,9 +9,9 @@ import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
+import coldwright.science.plan.Finding;
 import coldwright.text.DisplayText;
 
 import javafx.scene.Node;
@@ -99,7 +99,7 @@ final class TastingView extends VBox {
         if (tastingDiagnosis.suspects().isEmpty()) {
             InputFields.say(causes, Messages.of("batch.tasted.nothing"), "brew-why");
         }
-        for (Cause cause : tastingDiagnosis.suspects()) {
+        for (Finding cause : tastingDiagnosis.suspects()) {
             causes.getChildren().add(causeNode(cause, was));
         }
         String why =
@@ -113,14 +113,14 @@ final class TastingView extends VBox {
                 .ifPresent(one -> InputFields.say(causes, one.shown(), "brew-why"));
     }
 
-    private Node causeNode(Cause cause, Recipe was) {
+    private Node causeNode(Finding cause, Recipe was) {
         VBox box =
                 new VBox(
                         TextControls.label(
                                 Messages.of(
                                         "batch.tasted.cause",
                                         cause.sharePercent(),
-                                        cause.kind().phrase().shown()),
+                                        cause.fault().phrase().shown()),
                                 "brew-cause"),
                         TextControls.label(
                                 DisplayText.sentence(Basis.labelled(cause.reason()).shown()),

@@ -88,7 +88,7 @@ final class FreezeAdvice {
         return phrase("not-in-time", Rounded.tenth(endC));
     }
 
-    private static Phrase phrase(String key, Object... values) {
+    static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.freezer", key, values);
     }
 }

@@ -13,8 +13,6 @@ final class FreezingNotes {
     /** How far the end of freezing may be off, °C: from memory. */
     private static final double LIMIT_UNSURE_C = 3;
 
-    private static final String AREA = "science.freezing";
-
     /** Solutes with less than this share of all particles are not mentioned, %. */
     private static final double MENTIONED_PERCENT = 10;
 
@@ -57,7 +55,7 @@ final class FreezingNotes {
             notes.add(
                     phrase(freezingPointAccuracy.alcoholMixed() ? "alcohol-mixed" : "salt-mixed"));
         }
-        double limitC = MaximalFreezeConcentration.temperatureC(solution);
+        double limitC = FreezingCurve.maximalFreezeConcentrationC(solution);
         if (freezingPointC < limitC) {
             notes.add(phrase("too-thick", limitC));
         }
@@ -145,7 +143,7 @@ final class FreezingNotes {
     }
 
     private static Phrase phrase(String key, Object... values) {
-        return Phrase.of(AREA, key, values);
+        return Phrase.of("science.freezing", key, values);
     }
 
     private static double rough(double value) {

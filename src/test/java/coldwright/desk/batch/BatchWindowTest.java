@@ -17,8 +17,8 @@ import coldwright.desk.figure.FileChooserPrompt;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.Typography;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Shelf;
+import coldwright.science.plan.Finding;
 
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -44,7 +44,6 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -80,6 +79,13 @@ class BatchWindowTest extends BatchHands {
         }
         stage.setScene(new Scene(view, 1200, 780));
         stage.show();
+    }
+
+    /** Takes out most of the sugar, so that there is something to say. */
+    private BatchModel lackingSugar(FxRobot robot) throws Exception {
+        robot.interact(() -> amount(robot, 1).setText("60 g"));
+        settle();
+        return brew.open().get();
     }
 
     private void settle() throws Exception {
@@ -185,8 +191,7 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         String before = batch.recipe().get().toString();
         await(
                 () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
@@ -234,26 +239,17 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
-        settle();
-        Finding first = brew.open().get().figures().get().orElseThrow().report().findings().get(0);
+        Finding first =
+                lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
         String sum = Typography.of(BatchSentences.finding(first).get(1));
         assertTrue(visible(robot, sum).isEmpty(), "folded at first");
 
         press(robot, Messages.of("batch.why"));
         assertFalse(visible(robot, sum).isEmpty(), sum);
 
-        String lesson = CourseLink.teaching(first.cause().kind()).orElseThrow();
+        String lesson = first.fault().lesson();
         press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
         assertEquals(lesson, opened);
-    }
-
-    private static Set<Node> visible(FxRobot robot, String text) {
-        return robot.lookup(
-                        node ->
-                                node instanceof Labeled one
-                                        && text.equals(one.getText())
-                                        && one.getParent().isVisible())
-                .queryAll();
     }
 
     @Test
@@ -344,30 +340,10 @@ class BatchWindowTest extends BatchHands {
         }
     }
 
-    /** Enabled buttons that make the next batch from a change. */
-    private static List<Button> nexts(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> !one.isDisabled())
-                .filter(one -> one.getText().equals(Messages.of("batch.take-next")))
-                .toList();
-    }
-
-    private static List<Button> takes(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> one.getText().equals(Messages.of("batch.take")))
-                .toList();
-    }
-
-    private static boolean dimmed(FxRobot robot) {
-        return robot.lookup(".brew-figures").query().getPseudoClassStates().stream()
-                .anyMatch(one -> one.getPseudoClassName().equals("stale"));
-    }
-
     @Test
     void whileALineIsMisspeltItsResultsAreDimmedAndNothingCanBeTaken(FxRobot robot)
             throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         press(robot, Messages.of("batch.wish.scoopable", "−18"));
         await(
                 () ->
@@ -467,12 +443,5 @@ class BatchWindowTest extends BatchHands {
                 labels(robot).stream()
                         .anyMatch(one -> one.startsWith("Rule of thumb, from memory: ")),
                 () -> labels(robot).toString());
-    }
-
-    private static List<String> labels(FxRobot robot) {
-        return robot.lookup(".brew-figures .label").queryAllAs(Label.class).stream()
-                .filter(one -> one.isVisible() && one.getParent().isVisible())
-                .map(Label::getText)
-                .toList();
     }
 }

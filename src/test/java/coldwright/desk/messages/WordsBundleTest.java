@@ -28,7 +28,8 @@ class WordsBundleTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
     private static final Path DESK = Path.of("src/main/java/coldwright/desk");
     private static final Pattern KEY =
-            Pattern.compile("Messages\\.of\\(\\s*\"([^\"]+)\"\\s*([+,)])");
+            Pattern.compile(
+                    "(?:Messages\\.of|TextControls\\.command)\\(\\s*\"([^\"]+)\"\\s*([+,)])");
     private static final Pattern PLACE =
             Pattern.compile("%(?:(\\d)\\$)?([stTdDgG]|\\.\\d[ftTdDgG])");
 

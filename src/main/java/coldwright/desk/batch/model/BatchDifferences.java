@@ -29,7 +29,7 @@ public final class BatchDifferences {
 
     static {
         COMPARED.put("initial_freezing_point_c", "starts");
-        COMPARED.put("ice_percent_of_water_at_minus_12_c", "iced");
+        COMPARED.put("serving_ice_percent_of_water", "iced");
         COMPARED.put("sweetness_percent_of_sucrose_solution", "sweet");
         COMPARED.put("fat_percent", "fat");
         COMPARED.put("total_solids_percent", "solids");

@@ -10,7 +10,6 @@ import coldwright.figure.Series;
 import coldwright.science.crystal.CrystalMoment;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.crystal.Texture;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezeMoment;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
@@ -54,7 +53,7 @@ public final class BatchFigures {
                         COLDEST_C,
                         0,
                         batchPreview.curve()::icePercentAt)
-                .markX(Messages.of("batch.mark.serving"), Situation.SERVING_C)
+                .markX(Messages.of("batch.mark.serving"), batchPreview.servingC())
                 .markX(Messages.of("batch.mark.storing"), batchPreview.batch().freezerC());
     }
 

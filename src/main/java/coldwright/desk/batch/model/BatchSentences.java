@@ -6,7 +6,7 @@ import coldwright.batch.BatchReport;
 import coldwright.batch.Fact;
 import coldwright.desk.messages.Messages;
 import coldwright.print.MakeCautions;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 /** Selects the facts of a report that the page shows, as sentences and short captions. */
 public final class BatchSentences {
     private static final String STARTS = "initial_freezing_point_c";
-    private static final String SERVED = "ice_percent_of_water_at_minus_12_c";
+    private static final String SERVED = "serving_ice_percent_of_water";
     private static final String SWEET = "sweetness_percent_of_sucrose_solution";
     private static final String KEPT = "as_kept_mean_micrometres";
 
@@ -92,10 +92,7 @@ public final class BatchSentences {
 
     /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
-        return Stream.of(
-                        finding.expected(),
-                        Basis.labelled(finding.cause().reason()),
-                        finding.cause().remedy())
+        return Stream.of(finding.expected(), Basis.labelled(finding.reason()), finding.remedy())
                 .map(BatchSentences::sentence)
                 .toList();
     }

@@ -53,6 +53,9 @@ public final class BatchStore implements AutoCloseable {
 
     private List<BatchModel> followed = List.of();
 
+    /** Another window has the folder or had it: nothing is written before it is read again. */
+    private volatile boolean behind;
+
     /**
      * A store that hasn't read anything yet.
      *
@@ -81,6 +84,7 @@ public final class BatchStore implements AutoCloseable {
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
         files.restoreRecent();
+        behind = !workbook.keeps();
         return CompletableFuture.supplyAsync(() -> read(true), background)
                 .thenAcceptAsync(
                         found -> {
@@ -129,6 +133,7 @@ public final class BatchStore implements AutoCloseable {
                             BatchModel open = brew.open().get();
                             found.forEach(
                                     (name, theirs) -> take(name, theirs, brew, free(brew, found)));
+                            behind = false;
                             mine.stream().filter(this::isChanged).forEach(this::write);
                             if (open != null) {
                                 brew.open(open);
@@ -214,7 +219,7 @@ public final class BatchStore implements AutoCloseable {
     }
 
     private boolean writeNow(PendingFile one) {
-        if (workbook.keeps()) {
+        if (workbook.keeps() && !behind) {
             try {
                 workbook.files().write(folder.resolve(one.file()), one.text(), one.about());
                 window.execute(() -> known.put(one.batch(), one.text()));
@@ -293,6 +298,7 @@ public final class BatchStore implements AutoCloseable {
     /** Writes what is waiting. */
     @Override
     public void close() {
+        behind = false;
         followed.stream().filter(this::isChanged).forEach(this::write);
         pendingWrites.flush();
     }

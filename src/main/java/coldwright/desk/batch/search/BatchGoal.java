@@ -13,7 +13,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
-import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.sensory.Firmness;
@@ -150,7 +150,7 @@ public enum BatchGoal {
             }
             case NO_EGG, NO_ALCOHOL -> state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             case SMOOTH -> {
-                double told = FoundFault.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
+                double told = Finding.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
                 yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
             }
             case LESS_FAT -> state.wanting(Quantity.FAT, 0, LESS * state.of(Quantity.FAT));

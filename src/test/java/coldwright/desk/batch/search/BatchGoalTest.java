@@ -12,10 +12,10 @@ import coldwright.batch.SetupField;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.science.balance.Trait;
 import coldwright.science.crystal.Method;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.Finding;
 
 import org.junit.jupiter.api.Test;
 
@@ -142,17 +142,17 @@ class BatchGoalTest {
         Recipe steady = storedBadly().by(storedBadly().setup().steady());
         Finding first =
                 all.report().findings().stream()
-                        .filter(one -> one.symptom() == Symptom.ICY)
+                        .filter(one -> Symptom.of(one.fault()) == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
-        assertEquals(BatchFault.STORAGE, first.cause().kind());
+        assertEquals(BatchFault.STORAGE, first.fault());
         assertEquals(steady.setup(), ProposedChange.of(all).get(0).recipe().setup());
         TastingDiagnosis tasted = TastingDiagnosis.of(Symptom.ICY, all);
-        assertEquals(BatchFault.STORAGE, tasted.suspects().get(0).kind());
+        assertEquals(BatchFault.STORAGE, tasted.suspects().get(0).fault());
         assertEquals(steady.setup(), tasted.offers().get(0).recipe().setup());
         assertTrue(
                 TastingDiagnosis.of(Symptom.ICY, of(steady)).suspects().stream()
-                        .noneMatch(one -> one.kind() == BatchFault.STORAGE));
+                        .noneMatch(one -> one.fault() == BatchFault.STORAGE));
     }
 
     private static double tastedUm(Recipe recipe) {
