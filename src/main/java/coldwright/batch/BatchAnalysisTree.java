@@ -1,19 +1,26 @@
 package coldwright.batch;
 
+import coldwright.recipe.LineReading;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
+import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Finding;
+import coldwright.science.plan.Making;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Quantity;
 import coldwright.words.Phrase;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -22,17 +29,30 @@ import java.util.Map;
  * explains each. A value that is never reached is null.
  */
 public final class BatchAnalysisTree {
+    /** Version of the keys, for programs that read them; {@code docs/batch.schema.json}. */
+    public static final int SCHEMA_VERSION = 1;
+
     private BatchAnalysisTree() {}
 
     /** The tree of an analysis, keys in the order of the documentation. */
     public static Map<String, Object> of(BatchAnalysis all) {
-        Map<String, Object> tree = new LinkedHashMap<>();
+        Map<String, Object> tree = tree("schema_version", SCHEMA_VERSION);
         tree.put("name", all.batch().name());
         tree.put("method", all.batch().setup().methodWord());
         BatchReport report = all.report();
         for (Fact fact : report.facts()) {
             put(fact.group().isEmpty() ? tree : part(tree, fact.group()), fact);
         }
+        tree.put(
+                "ingredients",
+                all.batch().lines().stream()
+                        .filter(RecipeLine::counts)
+                        .map(line -> ingredient(line, all.mix()))
+                        .toList());
+        tree.put("allergens", all.mix().allergens().stream().map(Allergen::words).toList());
+        tree.put(
+                "allergens_not_known_of",
+                all.batch().ownByName().values().stream().map(Ingredient::name).toList());
         tree.put("style", all.state().style().words());
         tree.put("diet", all.batch().intent().diet().text());
         tree.put("findings", report.findings().stream().map(BatchAnalysisTree::finding).toList());
@@ -69,6 +89,7 @@ public final class BatchAnalysisTree {
         Mix mix = found.mix();
         Map<String, Object> tree =
                 tree(
+                        "schema_version", SCHEMA_VERSION,
                         "met", found.met(),
                         "mass_g", number(mix.massG()),
                         "amounts", mix.amounts().stream().map(one -> amount(one, mix)).toList(),
@@ -143,14 +164,12 @@ public final class BatchAnalysisTree {
 
     private static Map<String, Object> finding(Finding finding) {
         return tree(
-                "what",
-                finding.what(),
-                "why",
-                finding.why(),
-                "mend",
-                finding.mend(),
-                "lesson",
-                finding.fault().lesson());
+                "fault", key(finding.fault()),
+                "steps", number(finding.steps()),
+                "what", finding.what(),
+                "why", finding.why(),
+                "mend", finding.mend(),
+                "lesson", finding.fault().lesson());
     }
 
     private static Map<String, Object> plan(Plan plan) {
@@ -159,7 +178,39 @@ public final class BatchAnalysisTree {
                 "steps", Phrase.english(PlanSentences.steps(plan)),
                 "changes", plan.changes().stream().map(BatchAnalysisTree::change).toList(),
                 "effects", Phrase.english(PlanSentences.effects(plan)),
-                "left", Phrase.english(PlanSentences.left(plan)));
+                "left", Phrase.english(PlanSentences.left(plan)),
+                "left_faults", plan.left().stream().map(one -> key(one.fault().fault())).toList(),
+                "makes", makes(plan.after()));
+    }
+
+    /** The batch with a plan, as data. */
+    private static Map<String, Object> makes(BatchState after) {
+        Making making = after.making();
+        return tree(
+                "style", after.style().words(),
+                "method", FreezingSetup.word(making.method()),
+                "bath_ice_g", making.iceG() > 0 ? number(making.iceG()) : null,
+                "bath_salt_g", making.saltG() > 0 ? number(making.saltG()) : null,
+                "overrun_percent", number(making.overrunPercent()),
+                "serving_c", number(making.servingC()),
+                "initial_freezing_point_c", number(after.curve().initialFreezingPointC()),
+                "ice_percent_of_water_at_serving", number(after.of(Quantity.ICE)));
+    }
+
+    /** An ingredient with its amount as written and as understood. */
+    private static Map<String, Object> ingredient(RecipeLine line, Mix mix) {
+        LineReading.Part part = line.reading().orElseThrow().parts().get(0);
+        return tree(
+                "as_written", (line.amount().text() + " " + line.name()).strip(),
+                "ingredient", part.ingredient().name(),
+                "grams", number(line.grams()),
+                "percent", number(100 * line.grams() / mix.massG()),
+                "understood", part.how().english(),
+                "source", part.source());
+    }
+
+    private static String key(BatchFault fault) {
+        return fault.name().toLowerCase(Locale.ROOT);
     }
 
     private static Map<String, Object> change(AmountChange change) {

@@ -11,6 +11,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -81,7 +82,24 @@ public final class RecipeFileReader {
      * @throws IllegalArgumentException at the first error
      */
     public static RecipeFile read(Path file, String shown) {
-        TextFile read = TextFile.read(file, MOST_BYTES);
+        return read(shown, TextFile.read(file, MOST_BYTES));
+    }
+
+    /**
+     * Reads a recipe from a stream, such as standard input.
+     *
+     * @param shown how messages name the stream
+     * @throws IllegalArgumentException at the first error
+     */
+    public static RecipeFile read(InputStream in, String shown) throws IOException {
+        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+        if (bytes.length > MOST_BYTES) {
+            throw Fault.at(shown, 0, Fault.of("long", MOST_BYTES / 1_000_000));
+        }
+        return read(shown, TextFile.of(bytes));
+    }
+
+    private static RecipeFile read(String shown, TextFile read) {
         if (!read.faults().isEmpty() || read.text().isEmpty()) {
             TextFault first = read.faults().get(0);
             throw Fault.at(shown, first.line(), first.words());

@@ -43,24 +43,35 @@ final class ReportFacts {
 
     private final List<Fact> facts = new ArrayList<>();
 
+    /** The group of the facts that are added. */
+    private String group = "";
+
     List<Fact> all() {
         return facts;
+    }
+
+    private Fact fact(String key, Object value, Basis basis) {
+        return Fact.of(group, key, value, basis);
+    }
+
+    private void add(String key, Object value, Basis basis) {
+        facts.add(fact(key, value, basis));
     }
 
     /** All but times and crystals, which take longest. */
     static List<Fact> quick(Recipe batch, Mix mix, FreezingCurve curve) {
         ReportFacts report = new ReportFacts();
-        report.add("", "mass_g", mix.massG(), Basis.RECIPE);
+        report.add("mass_g", mix.massG(), Basis.RECIPE);
         report.facts.addAll(composition(mix));
         report.freezing(batch, mix, curve);
         report.taste(mix);
         Overrun air = new Overrun(batch.airPercent());
-        report.add("", "mix_density_kg_per_l", mix.densityKgPerL(), Basis.DENSITY);
-        report.add("", "mix_volume_l", mix.volumeL(), Basis.DENSITY);
-        report.add("", "overrun_percent", air.percent(), Basis.RECIPE);
+        report.add("mix_density_kg_per_l", mix.densityKgPerL(), Basis.DENSITY);
+        report.add("mix_volume_l", mix.volumeL(), Basis.DENSITY);
+        report.add("overrun_percent", air.percent(), Basis.RECIPE);
         double litres = air.litres(mix);
         report.facts.add(
-                Fact.of("", "volume_with_air_l", litres, Basis.OVERRUN)
+                report.fact("volume_with_air_l", litres, Basis.OVERRUN)
                         .valid(0, MOST_OVERRUN_PERCENT, "%")
                         .said("volume", mix.volumeL(), mix.densityKgPerL(), litres, air.percent()));
         return report.facts;
@@ -87,30 +98,26 @@ final class ReportFacts {
         shares.put("sugars_g_per_100_g_water", mix.sugarPer100gWater());
         shares.put("protein_g_per_100_g_water", mix.proteinPer100gWater());
         ReportFacts report = new ReportFacts();
-        shares.forEach((key, value) -> report.add("composition", key, value, Basis.INGREDIENTS));
+        report.group = "composition";
+        shares.forEach((key, value) -> report.add(key, value, Basis.INGREDIENTS));
         return report.facts;
     }
 
     private void freezing(Recipe batch, Mix mix, FreezingCurve curve) {
         double leastC = curve.iceStopsGrowingC();
         facts.add(
-                Fact.of(
-                                "",
-                                "initial_freezing_point_c",
-                                curve.initialFreezingPointC(),
-                                Basis.FREEZING)
+                fact("initial_freezing_point_c", curve.initialFreezingPointC(), Basis.FREEZING)
                         .valid(leastC, 0, "°C"));
         SucroseEquivalentMethod trade = mix.tradeMethod();
         facts.add(
-                Fact.of(
-                                "",
+                fact(
                                 "trade_method_initial_freezing_point_c",
                                 trade.initialFreezingPointC(),
                                 Basis.LEIGHTON)
                         .valid(0, LEIGHTON_MOST, "g per 100 g of water"));
-        add("", "trade_method_difference", trade.difference(), Basis.LEIGHTON);
+        add("trade_method_difference", trade.difference(), Basis.LEIGHTON);
         for (double temperatureC : USUAL_C) {
-            String end = "_at_minus_%.0f_c".formatted(-temperatureC);
+            String end = "_at_minus_" + Math.round(-temperatureC) + "_c";
             ice("ice_percent_of_water" + end, "firmness" + end, mix, curve, temperatureC);
         }
         List<Map<String, Object>> points =
@@ -123,17 +130,17 @@ final class ReportFacts {
                                     return point;
                                 })
                         .toList();
-        facts.add(Fact.of("", "ice_curve", points, Basis.FREEZING).valid(leastC, 0, "°C"));
+        facts.add(fact("ice_curve", points, Basis.FREEZING).valid(leastC, 0, "°C"));
         BatchKitchen kitchen = new BatchKitchen(batch);
         double servingC = kitchen.making(kitchen.style(mix)).servingC();
-        add("", "serving_c", servingC, Basis.RECIPE);
+        add("serving_c", servingC, Basis.RECIPE);
         ice("serving_ice_percent_of_water", "serving_firmness", mix, curve, servingC);
         double freezerC = batch.freezerC();
         ice("freezer_ice_percent_of_water", "freezer_firmness", mix, curve, freezerC);
         double met = Firmness.spoonIcePercent(mix, freezerC);
         if (curve.icePercentAt(freezerC) - met >= NOTABLE_PERCENT) {
             facts.add(
-                    Fact.of("", "spoon_ice_percent", met, Basis.FIRMNESS)
+                    fact("spoon_ice_percent", met, Basis.FIRMNESS)
                             .said("spoon", mix.waterPercent(), freezerC, met));
         }
         scoopable(mix).ifPresent(facts::add);
@@ -143,18 +150,18 @@ final class ReportFacts {
         double percent = curve.icePercentAt(celsius);
         Phrase firmness = Firmness.of(mix, celsius).phrase();
         facts.add(
-                Fact.of("", key, percent, Basis.FREEZING)
+                fact(key, percent, Basis.FREEZING)
                         .valid(curve.iceStopsGrowingC(), 0, "°C")
                         .said("ice", celsius, percent, Basis.ruleOfThumb(firmness)));
-        add("", firmKey, firmness, Basis.FIRMNESS);
+        add(firmKey, firmness, Basis.FIRMNESS);
     }
 
     /** Temperatures at which a spoon goes in; empty if it stays soft at any cold. */
-    private static Optional<Fact> scoopable(Mix mix) {
+    private Optional<Fact> scoopable(Mix mix) {
         try {
             Band scoops = Firmness.scoopableC(mix);
             return Optional.of(
-                    Fact.of("", "scoopable_c", scoops.middle(), Basis.FIRMNESS)
+                    fact("scoopable_c", scoops.middle(), Basis.FIRMNESS)
                             .between(
                                     "scoopable_low_c",
                                     scoops.low(),
@@ -170,7 +177,7 @@ final class ReportFacts {
         boolean alike =
                 DisplayText.decimals(0, band.low()).equals(DisplayText.decimals(0, band.high()));
         facts.add(
-                Fact.of("", "sweetness_percent_of_sucrose_solution", band.middle(), Basis.SWEETNESS)
+                fact("sweetness_percent_of_sucrose_solution", band.middle(), Basis.SWEETNESS)
                         .said(
                                 alike ? "sweet-alike" : "sweet",
                                 band.middle(),
@@ -182,35 +189,35 @@ final class ReportFacts {
                                 "sweetness_high_percent_of_sucrose_solution",
                                 band.high()));
         facts.add(
-                Fact.of("", BatchReport.PAC, mix.pac(), Basis.TRADE_SCALE)
+                fact(BatchReport.PAC, mix.pac(), Basis.TRADE_SCALE)
                         .said("pac", mix.pac(), mix.pod()));
-        add("", "pod_g_of_sucrose_per_1000_g", mix.pod(), Basis.SWEETNESS);
+        add("pod_g_of_sucrose_per_1000_g", mix.pod(), Basis.SWEETNESS);
     }
 
     /** Times, heat and bath; what is rounded here is for one part. */
     ReportFacts plan(FreezePlan plan, int parts, double coldC) {
-        String group = "freeze_plan";
-        add(group, "by", plan.freeze().cold().phrase(), Basis.RECIPE);
-        add(group, "parts", parts, Basis.RECIPE);
-        add(group, "cold_at_start_c", coldC, Basis.BATH);
+        group = "freeze_plan";
+        add("by", plan.freeze().cold().phrase(), Basis.RECIPE);
+        add("parts", parts, Basis.RECIPE);
+        add("cold_at_start_c", coldC, Basis.BATH);
         for (Stage stage : Stage.values()) {
             facts.add(minutes(plan, stage));
         }
-        add(group, "shake_at_minutes", plan.shakeAtMinutes(), Basis.SHAKING);
-        add(group, "heat_removed_kj", plan.heatRemovedKJ(), Basis.HEAT);
+        add("shake_at_minutes", plan.shakeAtMinutes(), Basis.SHAKING);
+        add("heat_removed_kj", plan.heatRemovedKJ(), Basis.HEAT);
         if (plan.freeze().cold() instanceof Cold.Bath) {
-            add(group, "least_ice_g", plan.leastBath().iceG(), Basis.BATH);
-            add(group, "least_salt_g", plan.leastBath().saltG(), Basis.BATH);
+            add("least_ice_g", plan.leastBath().iceG(), Basis.BATH);
+            add("least_salt_g", plan.leastBath().saltG(), Basis.BATH);
         }
-        add(group, "remarks", plan.comments(), Basis.TIME);
+        add("remarks", plan.comments(), Basis.TIME);
         return this;
     }
 
-    private static Fact minutes(FreezePlan plan, Stage stage) {
+    private Fact minutes(FreezePlan plan, Stage stage) {
         FreezePlan.MinuteRange range = plan.rangeMinutes(stage);
         double likely = plan.minutesTo(stage);
         String key = "minutes_to_" + stage.name().toLowerCase(Locale.ROOT);
-        return Fact.of("freeze_plan", key, likely, Basis.TIME)
+        return fact(key, likely, Basis.TIME)
                 .said(
                         plan.reaches(stage) ? "stage" : "stage-never",
                         stage.phrase(),
@@ -230,32 +237,27 @@ final class ReportFacts {
     }
 
     ReportFacts stored(Optional<StorageConditions> conditions) {
+        group = "stored";
         conditions.ifPresent(
                 stored -> {
-                    add("stored", "days", stored.days(), Basis.RECIPE);
-                    add("stored", "swing_c", stored.swingC(), Basis.RECIPE);
-                    stored.warmed()
-                            .ifPresent(
-                                    warm -> {
-                                        add(
-                                                "stored",
-                                                "warmed_to_c",
-                                                warm.temperatureC(),
-                                                Basis.RECIPE);
-                                        add("stored", "warmed_hours", warm.hours(), Basis.RECIPE);
-                                    });
+                    add("days", stored.days(), Basis.RECIPE);
+                    add("swing_c", stored.swingC(), Basis.RECIPE);
                 });
+        conditions
+                .flatMap(StorageConditions::warmed)
+                .ifPresent(
+                        warm -> {
+                            add("warmed_to_c", warm.temperatureC(), Basis.RECIPE);
+                            add("warmed_hours", warm.hours(), Basis.RECIPE);
+                        });
         return this;
     }
 
     ReportFacts crystals(Optional<CrystalsInStorage> all) {
+        group = "crystals";
         if (all.isEmpty()) {
             facts.add(
-                    Fact.of(
-                                    "crystals",
-                                    "verdict",
-                                    Phrase.of("batch", "fact.no-crystals.json"),
-                                    Basis.CRYSTALS)
+                    fact("verdict", Phrase.of("batch", "fact.no-crystals.json"), Basis.CRYSTALS)
                             .said("no-crystals"));
             return this;
         }
@@ -265,11 +267,11 @@ final class ReportFacts {
         crystals.fortnight().ifPresent(one -> crystal("after_two_weeks", crystals, one));
         crystals.kept().ifPresent(kept -> crystal("as_kept", crystals, kept));
         crystals.steady().ifPresent(steady -> crystal("kept_steady", crystals, steady));
-        add("crystals", "smooth_below_micrometres", (int) Texture.SMOOTH.upToUm(), Basis.SMOOTH);
+        add("smooth_below_micrometres", (int) Texture.SMOOTH.upToUm(), Basis.SMOOTH);
         CrystalStory tasted = crystals.tasted();
         crystal("tasted", crystals, tasted);
         facts.add(
-                Fact.of("crystals", "verdict", tasted.judgement(), Basis.SMOOTH)
+                fact("verdict", tasted.judgement(), Basis.SMOOTH)
                         .said(
                                 crystals.kept().isPresent() ? "tasted-kept" : "tasted",
                                 size(BatchKitchen.grown(crystals, tasted.meanUm()))));
@@ -279,7 +281,7 @@ final class ReportFacts {
     private void crystal(String when, CrystalsInStorage crystals, CrystalStory story) {
         Band um = BatchKitchen.grown(crystals, story.meanUm());
         facts.add(
-                Fact.of("crystals", when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
+                fact(when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
                         .valid(Storage.COLDEST_C, 0, "°C")
                         .said(
                                 "crystals-" + when.replace('_', '-'),
@@ -296,9 +298,5 @@ final class ReportFacts {
     /** The mean size of crystals, µm, with its band, in words. */
     static Phrase size(Band um) {
         return Fact.words("size", um.middle(), um.low(), um.high());
-    }
-
-    private void add(String group, String key, Object value, Basis basis) {
-        facts.add(Fact.of(group, key, value, basis));
     }
 }

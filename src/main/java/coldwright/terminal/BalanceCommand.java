@@ -4,7 +4,6 @@ import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
 import coldwright.batch.RecipeFile;
-import coldwright.batch.RecipeFileReader;
 import coldwright.science.balance.Balanced;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.JsonWriter;
@@ -35,7 +34,7 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileReader.read(file, file.toString());
+            RecipeFile batch = BatchCommand.read(file);
             Balanced found = BatchBalance.of(batch);
             batch.warnings().forEach(screen::complain);
             screen.say(

@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -51,7 +52,7 @@ final class BatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileReader.read(file, file.toString());
+            RecipeFile batch = read(file);
             BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
             batch.warnings().forEach(screen::complain);
             if (sheet != null) {
@@ -67,6 +68,18 @@ final class BatchCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
+        }
+    }
+
+    /** Reads a recipe file, or standard input if it is called {@code -}. */
+    static RecipeFile read(Path file) {
+        if (!file.toString().equals("-")) {
+            return RecipeFileReader.read(file, file.toString());
+        }
+        try {
+            return RecipeFileReader.read(System.in, text("recipe.standard-input"));
+        } catch (IOException e) {
+            throw new IllegalArgumentException(text("recipe.unread"), e);
         }
     }
 

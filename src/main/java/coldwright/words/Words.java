@@ -161,9 +161,10 @@ public final class Words {
                 };
         String shown = in.unit(unit).equals("K") ? "°C" : in.unit(unit);
         String end = unit.isEmpty() || Character.isUpperCase(kind.charAt(0)) ? "" : " " + shown;
-        if (!(value instanceof Double number)) {
+        if (!(value instanceof Double || value instanceof Number && !unit.isEmpty())) {
             return value + end;
         }
+        double number = ((Number) value).doubleValue();
         boolean finer = !in.unit(unit).equals(unit) && unit.equals("g");
         String text =
                 place.group(3) == null

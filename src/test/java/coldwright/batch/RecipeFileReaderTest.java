@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.crystal.Method;
+import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
@@ -278,5 +279,44 @@ class RecipeFileReaderTest {
 
         assertTrue(text.contains("ingredient,grams,min,max,fixed"), text);
         assertEquals(recipe, RecipeFileReader.read("f", text).recipe());
+    }
+
+    /** USDA SR24 weighs a cup of granulated sugar at 200 g; an ounce is 28.3495 g. */
+    @Test
+    void aTableTakesAnyUnitOfARecipe() {
+        Recipe batch =
+                RecipeFileReader.read(
+                                "b.txt",
+                                "ingredient,grams,max\nsucrose,1 cup,\nwater,\"1,5 l\",2 kg\nsalt,1 oz,\negg yolk,4,\n")
+                        .recipe();
+        assertEquals(200, batch.lines().get(0).grams(), 1);
+        assertEquals(1500, batch.lines().get(1).grams(), 5);
+        assertEquals(2000, batch.lines().get(1).mostG(), 1e-9);
+        assertEquals(28.35, batch.lines().get(2).grams(), 0.01);
+        assertEquals(4, batch.lines().get(3).grams(), 1e-9, "a bare number is grams");
+    }
+
+    @Test
+    void aTotalInLitresIsMetByTheMixThatIsFound() {
+        RecipeFile file =
+                RecipeFileReader.read(
+                        "b.txt",
+                        "total: 10 l\ntarget: sucrose 25 %\n\ningredient,grams\nwater,\nsucrose,\n");
+        Mix found = BatchBalance.of(file).mix();
+        assertEquals(10, found.volumeL(), 1e-3);
+        assertEquals(25, found.sugarsPercent(), 1e-3);
+    }
+
+    @Test
+    void howMuchToMakeIsCountedInSeveralWays() {
+        Recipe batch =
+                RecipeFileReader.read(
+                                "b.txt", "air: 50 %\n\ningredient,grams\nwater,750\nsucrose,250\n")
+                        .recipe();
+        double density = batch.mix().densityKgPerL();
+        assertEquals(80, YieldUnit.SERVINGS.massG(batch), 1e-9);
+        assertEquals(1000 * density, YieldUnit.LITRES_OF_MIX.massG(batch), 1e-6);
+        assertEquals(1000 * density / 1.5, YieldUnit.LITRES_FINISHED.massG(batch), 1e-6);
+        assertEquals(80 * density / 1.5, YieldUnit.MOULDS.massG(batch), 1e-6);
     }
 }

@@ -3,6 +3,8 @@ package coldwright.desk.batch;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeExample;
+import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchFigures;
 import coldwright.desk.batch.model.BatchModel;
@@ -23,6 +25,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -58,6 +61,9 @@ final class BatchFiguresView extends VBox {
     private final InvalidationListener previewListener = value -> showPreview();
     private final InvalidationListener analysisListener = value -> showAnalysis();
     private final InvalidationListener staleListener = value -> dimming.playFromStart();
+    private final VBox content = part("brew-figures");
+    private final VBox examples = part("brew-said");
+    private final FlowPane example = InputFields.choices();
     private BatchModel batch;
 
     /**
@@ -76,7 +82,6 @@ final class BatchFiguresView extends VBox {
         this.batches = brew;
         findings = new FindingsView(brew, taken, lessons);
         face = new FreezeClockView(room.emPx());
-        getStyleClass().add("brew-figures");
         SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
         PinnedFigures pinnedFigures = new PinnedFigures();
         FigureStack insidePlate = new FigureStack(inside, room, pinnedFigures, wanted);
@@ -91,7 +96,17 @@ final class BatchFiguresView extends VBox {
                                 () -> reveal.accept(curvePlate),
                                 () -> reveal.accept(clockHeading),
                                 () -> reveal.accept(daysPlate)));
-        getChildren()
+        getChildren().addAll(examples, content);
+        for (RecipeExample one : RecipeExample.values()) {
+            example.getChildren()
+                    .add(
+                            TextControls.button(
+                                    Messages.of("batch.example." + one.name()),
+                                    () -> batch.change("", one.recipe())));
+        }
+        InputFields.say(examples, Messages.of("batch.example"), "brew-fact");
+        examples.getChildren().add(example);
+        content.getChildren()
                 .addAll(
                         tiles,
                         facts,
@@ -142,12 +157,20 @@ final class BatchFiguresView extends VBox {
     }
 
     private void showPreview() {
-        if (batch == null || batch.preview().get().isEmpty()) {
+        if (batch == null) {
+            return;
+        }
+        boolean empty = batch.preview().get().isEmpty();
+        TextControls.show(
+                examples,
+                empty && batch.recipe().get().lines().stream().allMatch(RecipeLine::unfinished));
+        TextControls.show(content, !empty);
+        if (empty) {
             return;
         }
         BatchPreview now = batch.preview().get().get();
         Optional<BatchPreview> other = batches.against().get().flatMap(one -> one.preview().get());
-        tiles.show(now);
+        tiles.show(now, batches.against().get());
         say(facts, BatchSentences.facts(now.report()), "brew-fact");
         curve.setAll(
                 new ShownFigure(BatchFigures.freezing(now), other.map(BatchFigures::freezing)));
@@ -159,7 +182,7 @@ final class BatchFiguresView extends VBox {
     }
 
     private void dim() {
-        pseudoClassStateChanged(STALE, batch.stale().get());
+        content.pseudoClassStateChanged(STALE, batch.stale().get());
     }
 
     private void compare(BatchModel other) {
@@ -180,7 +203,7 @@ final class BatchFiguresView extends VBox {
         BatchAnalysis all = batch.figures().get().get();
         Optional<BatchAnalysis> other = batches.against().get().flatMap(one -> one.figures().get());
         batches.against().get().ifPresent(this::compare);
-        tiles.show(all);
+        tiles.show(all, batches.against().get());
         findings.show(batch, all);
         face.show(all);
         draw(time, all, other, one -> Optional.of(BatchFigures.clock(one)));

@@ -51,7 +51,7 @@ final class BatchFilesView extends VBox {
                 .setAll(
                         TextControls.button(
                                 Messages.of("batch.new"),
-                                () -> batches.startBatch(Messages.of("batch.new-name"))));
+                                () -> batches.startEmpty(Messages.of("batch.new-name"))));
         again.getChildren().clear();
         files.ifPresent(this::fill);
         TextControls.show(again, !again.getChildren().isEmpty());

@@ -3,6 +3,7 @@ package coldwright.desk.batch;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchPreview;
 import coldwright.desk.batch.model.BatchFigures;
+import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
 import coldwright.desk.batch.model.FreezeSchedule;
@@ -25,6 +26,8 @@ import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Four tiles: composition, freezing curve, freezing time and crystal size of a batch. */
@@ -45,6 +48,7 @@ final class BatchTilesView extends GridPane {
     private final FigureTile crystals;
     private BatchPreview preview;
     private BatchAnalysis all;
+    private Optional<BatchModel> against = Optional.empty();
 
     /**
      * Makes tiles.
@@ -65,10 +69,10 @@ final class BatchTilesView extends GridPane {
                 (value, was, is) -> {
                     arrange();
                     if (preview != null) {
-                        show(preview);
+                        show(preview, against);
                     }
                     if (all != null) {
-                        show(all);
+                        show(all, against);
                     }
                 });
         arrange();
@@ -88,23 +92,57 @@ final class BatchTilesView extends GridPane {
         }
     }
 
-    void show(BatchPreview now) {
+    /** Shows a preview, beside that of another batch. */
+    void show(BatchPreview now, Optional<BatchModel> beside) {
         preview = now;
+        against = beside;
+        Optional<BatchPreview> other = beside.flatMap(one -> one.preview().get());
         List<BatchShare> parts = BatchShare.of(now.mix());
-        String told = parts.stream().map(BatchSentences::caption).collect(Collectors.joining(", "));
-        inside.show(parts(parts), "", told);
-        freezing.show(curve(now), BatchSentences.freezingCaption(now.report()));
+        List<BatchShare> others = other.map(one -> BatchShare.of(one.mix())).orElse(List.of());
+        inside.show(parts(parts, others), "", told(parts) + besides(told(others)));
+        freezing.show(
+                curve(now, other),
+                BatchSentences.freezingCaption(now.report())
+                        + besides(other, one -> BatchSentences.freezingCaption(one.report())));
     }
 
-    void show(BatchAnalysis now) {
+    /** Shows an analysis, beside that of another batch. */
+    void show(BatchAnalysis now, Optional<BatchModel> beside) {
         all = now;
+        against = beside;
+        Optional<BatchAnalysis> other = beside.flatMap(one -> one.figures().get());
         FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
         face.show(FreezeSchedule.of(now, LocalTime.NOON), em());
-        clock.show(face, BatchSentences.clockCaption(now));
-        crystals.show(crystal(now), BatchSentences.crystalsCaption(now.report()));
+        other.ifPresent(one -> face.beside(FreezeSchedule.of(one, LocalTime.NOON)));
+        clock.show(
+                face,
+                BatchSentences.clockCaption(now) + besides(other, BatchSentences::clockCaption));
+        crystals.show(
+                crystal(now, other),
+                BatchSentences.crystalsCaption(now.report())
+                        + besides(other, one -> BatchSentences.crystalsCaption(one.report())));
     }
 
-    private Node parts(List<BatchShare> parts) {
+    private static String told(List<BatchShare> parts) {
+        return parts.stream().map(BatchSentences::caption).collect(Collectors.joining(", "));
+    }
+
+    private <T> String besides(Optional<T> other, Function<T, String> caption) {
+        return besides(other.map(caption).orElse(""));
+    }
+
+    /** What the other batch has, on a line of its own. */
+    private String besides(String caption) {
+        return caption.isEmpty()
+                ? ""
+                : "\n"
+                        + Messages.of(
+                                "batch.tile.other",
+                                against.orElseThrow().lineage().get().number(),
+                                caption);
+    }
+
+    private Node parts(List<BatchShare> parts, List<BatchShare> others) {
         VBox bars = new VBox();
         bars.getStyleClass().add("brew-tile-parts");
         parts.stream()
@@ -118,19 +156,27 @@ final class BatchTilesView extends GridPane {
                             word.getStyleClass().add("brew-tile-words");
                             Shape bar = new Rectangle(width, BAR_EM * em());
                             bars.getChildren().addAll(word, SmallShapes.as(bar, "small-ice"));
+                            others.stream()
+                                    .filter(one -> one.key().equals(part.key()))
+                                    .forEach(one -> bars.getChildren().add(otherBar(one)));
                         });
         return bars;
     }
 
-    private Node curve(BatchPreview now) {
+    private Node otherBar(BatchShare part) {
+        double width = Math.max(1, part.percent() / 100 * WIDTH_EM * em());
+        return SmallShapes.as(new Rectangle(width, BAR_EM * em()), "small-other");
+    }
+
+    private Node curve(BatchPreview now, Optional<BatchPreview> other) {
         double width = WIDTH_EM * em();
         double height = HEIGHT_EM * em();
         Pane pane = sized(width, height);
-        Polyline line = new Polyline();
-        for (int i = 0; i <= POINTS; i++) {
-            double temperatureC = BatchFigures.COLDEST_C * i / POINTS;
-            line.getPoints().addAll(x(temperatureC, width), y(now, temperatureC, height));
-        }
+        Polyline line = line(now, width, height);
+        other.ifPresent(
+                one ->
+                        pane.getChildren()
+                                .add(SmallShapes.as(line(one, width, height), "small-other")));
         double freezerC = now.batch().freezerC();
         double servingC = now.servingC();
         pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
@@ -146,6 +192,15 @@ final class BatchTilesView extends GridPane {
         return pane;
     }
 
+    private static Polyline line(BatchPreview of, double width, double height) {
+        Polyline line = new Polyline();
+        for (int i = 0; i <= POINTS; i++) {
+            double temperatureC = BatchFigures.COLDEST_C * i / POINTS;
+            line.getPoints().addAll(x(temperatureC, width), y(of, temperatureC, height));
+        }
+        return line;
+    }
+
     private static double x(double temperatureC, double width) {
         return width * (1 - temperatureC / BatchFigures.COLDEST_C);
     }
@@ -154,18 +209,17 @@ final class BatchTilesView extends GridPane {
         return height * (1 - now.curve().icePercentAt(temperatureC) / 100);
     }
 
-    private Node crystal(BatchAnalysis is) {
+    private Node crystal(BatchAnalysis is, Optional<BatchAnalysis> other) {
         Pane pane = sized(2 * SmallShapes.MOST_EM * em(), HEIGHT_EM * em());
+        double x = SmallShapes.MOST_EM * em();
+        double y = HEIGHT_EM * em() / 2;
         is.crystals()
-                .ifPresent(
-                        one ->
-                                pane.getChildren()
-                                        .addAll(
-                                                SmallShapes.crystal(
-                                                        SmallShapes.MOST_EM * em(),
-                                                        HEIGHT_EM * em() / 2,
-                                                        one.tasted().meanUm().middle(),
-                                                        em())));
+                .map(one -> one.tasted().meanUm().middle())
+                .ifPresent(um -> pane.getChildren().addAll(SmallShapes.crystal(x, y, um, em())));
+        other.flatMap(BatchAnalysis::crystals)
+                .map(one -> one.tasted().meanUm().middle())
+                .map(um -> new Circle(x, y, SmallShapes.radius(um, em())))
+                .ifPresent(ring -> pane.getChildren().add(SmallShapes.as(ring, "small-other")));
         return pane;
     }
 

@@ -12,10 +12,12 @@ import javafx.beans.Observable;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -29,8 +31,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** The page of a cook's own batches. It fills its area and scrolls by itself. */
-public final class BatchView extends ScrollPane {
+/** The page of a cook's own batches, which scrolls by itself, and the verdict below it. */
+public final class BatchView extends BorderPane {
     /** From this width on, in ems, the figures are beside the recipe, otherwise right below it. */
     private static final double BESIDE_EM = 48;
 
@@ -38,12 +40,14 @@ public final class BatchView extends ScrollPane {
 
     private final BatchesModel batches;
     private final FigureSettings room;
-    private final RecipeView recipe = new RecipeView();
+    private final RecipeView recipe;
     private final BatchFiguresView figures;
     private final GoalView goals;
     private final TastingView taste;
     private final BatchHistoryView history;
     private final BatchComparisonView comparison;
+    private final BatchVerdictView verdict = new BatchVerdictView();
+    private final ScrollPane scroll = new ScrollPane();
     private final VBox later = new VBox();
     private final VBox page = new VBox();
     private final GridPane both = new GridPane();
@@ -63,6 +67,7 @@ public final class BatchView extends ScrollPane {
             CourseLink.Course lessons) {
         this.batches = brew;
         this.room = room;
+        recipe = new RecipeView(brew);
         figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal, lessons);
         goals = new GoalView(brew, recipe::focusOnTaken);
         taste = new TastingView(brew);
@@ -75,8 +80,8 @@ public final class BatchView extends ScrollPane {
                                         BatchView.class.getResource("/coldwright/desk/batch.css"))
                                 .toExternalForm());
         getStyleClass().add("brew");
-        setFitToWidth(true);
-        setHbarPolicy(ScrollBarPolicy.NEVER);
+        scroll.setFitToWidth(true);
+        scroll.setHbarPolicy(ScrollBarPolicy.NEVER);
         later.getStyleClass().add("brew-later");
         page.getStyleClass().add("brew-page");
         both.getStyleClass().add("brew-both");
@@ -96,7 +101,9 @@ public final class BatchView extends ScrollPane {
                         new BatchFilesView(brew, openLesson),
                         both,
                         comparison);
-        setContent(page);
+        scroll.setContent(page);
+        setCenter(scroll);
+        setBottom(verdict);
         setOnDragOver(this::draggedOver);
         setOnDragDropped(this::dropped);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -119,7 +126,7 @@ public final class BatchView extends ScrollPane {
         boolean fromList = history.hasKeyboard();
         show(batch);
         if (!fromList && getScene() != null) {
-            setVvalue(0);
+            scroll.setVvalue(0);
             recipe.focusFirst();
         }
     }
@@ -129,6 +136,7 @@ public final class BatchView extends ScrollPane {
         figures.show(batch);
         goals.show(batch);
         taste.show(batch);
+        verdict.show(batch);
     }
 
     private void arrange() {
@@ -151,7 +159,7 @@ public final class BatchView extends ScrollPane {
     /** Scrolls to a part of the page, and focuses its figure if it has one. */
     private void reveal(Node part) {
         double top = page.sceneToLocal(part.localToScene(0, 0)).getY() - room.emPx().get();
-        TextControls.scroll(this, top);
+        TextControls.scroll(scroll, top);
         Optional.ofNullable(part.lookup(".figure-canvas")).ifPresent(Node::requestFocus);
     }
 

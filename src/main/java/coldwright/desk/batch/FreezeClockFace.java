@@ -23,6 +23,7 @@ final class FreezeClockFace extends Pane {
     private final double radiusEm;
     private final boolean times;
     private double em;
+    private double roundMinutes;
 
     private FreezeClockFace(double sideEm, double radiusEm, boolean times) {
         this.sideEm = sideEm;
@@ -43,6 +44,7 @@ final class FreezeClockFace extends Pane {
     /** Shows a plan. */
     void show(FreezeSchedule plan, double typePx) {
         em = typePx;
+        roundMinutes = plan.roundMinutes();
         setPrefSize(sideEm * em, sideEm * em);
         setMinSize(sideEm * em, sideEm * em);
         setMaxSize(sideEm * em, sideEm * em);
@@ -67,6 +69,13 @@ final class FreezeClockFace extends Pane {
         }
         for (int i = 0; times && i < QUARTERS; i++) {
             add(time(plan, i));
+        }
+    }
+
+    /** Adds when another plan is done, on the turn of the one shown. */
+    void beside(FreezeSchedule other) {
+        if (Double.isFinite(other.doneMinutes())) {
+            add(ray(Math.min(359.9, 360 * other.doneMinutes() / roundMinutes), 0, "small-other"));
         }
     }
 

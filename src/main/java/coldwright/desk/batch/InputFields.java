@@ -8,6 +8,7 @@ import coldwright.science.mix.Ingredient;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
@@ -38,7 +39,7 @@ final class InputFields {
     }
 
     /** A field with its label before it and its unit after it. */
-    static HBox named(String key, TextField field, String unit) {
+    static HBox named(String key, Control field, String unit) {
         Label name = new Label(Messages.of(key));
         name.setLabelFor(field);
         name.setMinWidth(HBox.USE_PREF_SIZE);
@@ -55,7 +56,8 @@ final class InputFields {
     static void unit(HBox named, String unit) {
         Label name = (Label) named.getChildren().get(0);
         ((Label) named.getChildren().get(2)).setText(unit);
-        named.getChildren().get(1).setAccessibleText(name.getText() + ", " + unit);
+        String all = unit.isEmpty() ? name.getText() : name.getText() + ", " + unit;
+        named.getChildren().get(1).setAccessibleText(all);
     }
 
     /** A short field that reports its text at each key. */

@@ -1,6 +1,7 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.RecipeLine;
+import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -22,9 +23,14 @@ import java.util.stream.Collectors;
 final class PasteRecipeView extends VBox {
     private static final int ROWS = 6;
 
+    /** Longer texts, in characters, are read off the window's thread. */
+    private static final int MOST_AT_ONCE = 400;
+
+    private final BatchesModel batches;
+
     private final TextArea text = new TextArea();
     private final VBox lines = new VBox();
-    private final PasteModel model = new PasteModel();
+    private PasteModel model = new PasteModel("", List.of());
 
     /**
      * Makes a form, collapsed.
@@ -32,18 +38,15 @@ final class PasteRecipeView extends VBox {
      * @param own the cook's own ingredients now
      * @param take receives the lines and the notes
      */
-    PasteRecipeView(Supplier<Collection<Ingredient>> own, Consumer<PasteModel> take) {
+    PasteRecipeView(
+            BatchesModel batches, Supplier<Collection<Ingredient>> own, Consumer<PasteModel> take) {
+        this.batches = batches;
         getStyleClass().add("brew-own");
         text.setPromptText(Messages.of("batch.paste.prompt"));
         text.setAccessibleText(Messages.of("batch.paste.prompt"));
         text.setPrefRowCount(ROWS);
         text.setWrapText(true);
-        text.textProperty()
-                .addListener(
-                        value -> {
-                            model.read(text.getText(), own.get());
-                            refresh();
-                        });
+        text.textProperty().addListener((value, was, is) -> read(is, List.copyOf(own.get())));
         FlowPane actions =
                 new FlowPane(
                         TextControls.button(
@@ -63,6 +66,27 @@ final class PasteRecipeView extends VBox {
         part.getStyleClass().add("brew-slip");
         getChildren()
                 .add(InputFields.unfolding(Messages.of("batch.paste"), part, text::requestFocus));
+    }
+
+    /** Reads a text: a long one off the window's thread, which drops it if more is typed. */
+    private void read(String typed, Collection<Ingredient> mine) {
+        if (typed.length() <= MOST_AT_ONCE) {
+            show(new PasteModel(typed, mine));
+            return;
+        }
+        lines.getChildren().setAll(TextControls.label(Messages.of("batch.paste.reading"), "note"));
+        batches.ask(
+                () -> new PasteModel(typed, mine),
+                read -> {
+                    if (typed.equals(text.getText())) {
+                        show(read);
+                    }
+                });
+    }
+
+    private void show(PasteModel read) {
+        model = read;
+        refresh();
     }
 
     private void refresh() {

@@ -4,13 +4,9 @@ import coldwright.batch.RecipeIntent;
 import coldwright.desk.messages.Messages;
 import coldwright.science.style.Style;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.ChoiceBox;
-import javafx.scene.control.Control;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 
 import java.util.function.BiConsumer;
 
@@ -32,7 +28,6 @@ final class RecipeIntentView extends FlowPane {
         for (Style one : Style.values()) {
             style.getItems().add(one.phrase().shown());
         }
-        style.setAccessibleText(Messages.of("batch.style"));
         style.getSelectionModel()
                 .selectedIndexProperty()
                 .addListener(
@@ -46,7 +41,6 @@ final class RecipeIntentView extends FlowPane {
                             }
                         });
         diet.setPromptText(Messages.of("batch.diet.as-it-is"));
-        diet.setAccessibleText(Messages.of("batch.diet"));
         diet.textProperty()
                 .addListener(
                         (value, was, is) -> {
@@ -54,17 +48,10 @@ final class RecipeIntentView extends FlowPane {
                                 changed.accept("diet", shown.withDiet(is));
                             }
                         });
-        getChildren().addAll(named("batch.style", style), named("batch.diet", diet));
-    }
-
-    private static HBox named(String key, Control field) {
-        Label name = new Label(Messages.of(key));
-        name.setLabelFor(field);
-        name.setMinWidth(USE_PREF_SIZE);
-        HBox row = new HBox(name, field);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("brew-named");
-        return row;
+        getChildren()
+                .addAll(
+                        InputFields.named("batch.style", style, ""),
+                        InputFields.named("batch.diet", diet, ""));
     }
 
     /** Shows an intent. */

@@ -4,40 +4,33 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
-import coldwright.batch.YieldUnit;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
-import coldwright.words.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /** The recipe as a list of lines, its total, and the freezing setup. */
 final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final TextField name = InputFields.field("brew-title");
     private final VBox lines = new VBox();
-    private final TextField total =
-            InputFields.live(typed -> scale("total", typed, YieldUnit.GRAMS));
-    private final HBox totalRow = InputFields.named("batch.total", total, "g");
-    private final ChoiceBox<String> counted = new ChoiceBox<>();
-    private final TextField yield =
-            InputFields.live(typed -> scale("yield " + unit(), typed, unit()));
+    private final YieldView yield = new YieldView(this::scaled, this::unscalable);
     private final CheckBox together = new CheckBox(Messages.of("batch.together"));
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
@@ -47,12 +40,9 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
     private BatchModel batch;
 
-    /** While the cook types a total it stays as typed; other changes are shown there. */
-    private boolean scaling;
-
     private boolean showing;
 
-    RecipeView() {
+    RecipeView(BatchesModel brew) {
         getStyleClass().add("brew-recipe");
         lines.getStyleClass().add("brew-lines");
         name.setAccessibleText(Messages.of("batch.name"));
@@ -74,18 +64,6 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                                 batch.change("notes", batch.recipe().get().noting(notes.getText()));
                             }
                         });
-        counted.setAccessibleText(Messages.of("batch.yield"));
-        counted.getSelectionModel()
-                .selectedIndexProperty()
-                .addListener(
-                        value -> {
-                            if (!showing) {
-                                refresh();
-                            }
-                        });
-        HBox or = InputFields.named("batch.servings", yield, "");
-        or.getChildren().set(2, counted);
-        FlowPane scale = InputFields.choices(totalRow, or);
         FlowPane words =
                 InputFields.choices(
                         TextControls.button(Messages.of("batch.add-line"), this::addLine),
@@ -98,12 +76,14 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         intent,
                         lines,
                         words,
-                        scale,
+                        yield,
                         together,
                         state,
                         notes,
                         new PasteRecipeView(
-                                () -> batch.recipe().get().ownByName().values(), this::pasted),
+                                brew,
+                                () -> batch.recipe().get().ownByName().values(),
+                                this::pasted),
                         new OwnIngredientView(this::own),
                         means);
     }
@@ -138,14 +118,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         for (int i = 0; i < all.size(); i++) {
             view(i).show(all.get(i), own);
         }
-        InputFields.unit(totalRow, Words.units().unit("g"));
-        showYields();
-        if (!scaling || !total.isFocused()) {
-            put(total, Words.units().value(recipe.massG(), "g"));
-        }
-        if (!scaling || !yield.isFocused()) {
-            put(yield, count(recipe, unit()));
-        }
+        yield.show(recipe);
         intent.show(recipe.intent());
         means.show(recipe.setup());
         showing = false;
@@ -155,39 +128,6 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         ? Messages.of("batch.as-before")
                         : DisplayText.sentence(batch.trouble().get()));
         TextControls.show(state, !state.getText().isEmpty());
-    }
-
-    private static void put(TextField field, double value) {
-        InputFields.put(field, Words.written(Words.shown(), RecipeLine.number(value)));
-    }
-
-    /** What may be counted instead of grams, in the units and the language shown. */
-    private void showYields() {
-        List<String> names = new ArrayList<>();
-        for (YieldUnit unit : YieldUnit.values()) {
-            if (unit != YieldUnit.GRAMS) {
-                names.add(Messages.of("batch.yield." + unit.name(), YieldUnit.SERVING_G));
-            }
-        }
-        if (!counted.getItems().equals(names)) {
-            int chosen = Math.max(0, counted.getSelectionModel().getSelectedIndex());
-            counted.getItems().setAll(names);
-            counted.getSelectionModel().select(chosen);
-        }
-        yield.setAccessibleText(Messages.of("batch.yield") + ", " + counted.getValue());
-    }
-
-    private YieldUnit unit() {
-        return YieldUnit.values()[1 + Math.max(0, counted.getSelectionModel().getSelectedIndex())];
-    }
-
-    /** How many units a recipe makes; 0 while it isn't a mix. */
-    private static double count(Recipe recipe, YieldUnit unit) {
-        try {
-            return Math.round(100 * recipe.massG() / unit.massG(recipe)) / 100.0;
-        } catch (IllegalArgumentException e) {
-            return 0;
-        }
     }
 
     private RecipeLineView view(int index) {
@@ -219,24 +159,15 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         view(lines.getChildren().size() - 1).focusAmount();
     }
 
-    /** Scales all lines to a number of units. */
-    private void scale(String place, String typed, YieldUnit unit) {
-        if (showing) {
-            return;
-        }
-        scaling = true;
-        try {
-            Recipe from = batch.from(place);
-            double each =
-                    unit == YieldUnit.GRAMS ? 1 / Words.units().value(1.0, "g") : unit.massG(from);
-            double count = Double.parseDouble(typed.strip().replace(',', '.'));
-            batch.change(place, from.weighing(count * each));
-        } catch (IllegalArgumentException e) {
-            state.setText(Messages.of("batch.no-total", typed.strip()));
-            TextControls.show(state, !typed.isBlank());
-        } finally {
-            scaling = false;
-        }
+    /** Scales all lines to a mass that depends on the recipe. */
+    private void scaled(String place, ToDoubleFunction<Recipe> massG) {
+        Recipe from = batch.from(place);
+        batch.change(place, from.weighing(massG.applyAsDouble(from)));
+    }
+
+    private void unscalable(String typed) {
+        state.setText(Messages.of("batch.no-total", typed));
+        TextControls.show(state, !typed.isEmpty());
     }
 
     @Override

@@ -19,10 +19,14 @@ final class SmallShapes {
 
     /** A mean crystal to scale around a point in pixels, in a ring at the size that is felt. */
     static List<Node> crystal(double x, double y, double meanUm, double em) {
-        double radius = Math.min(MOST_EM, RING_EM * meanUm / Texture.SMOOTH.upToUm());
         return List.of(
-                as(new Circle(x, y, radius * em), "small-crystal"),
+                as(new Circle(x, y, radius(meanUm, em)), "small-crystal"),
                 as(new Circle(x, y, RING_EM * em), "small-ring"));
+    }
+
+    /** The radius of a mean crystal, in pixels. */
+    static double radius(double meanUm, double em) {
+        return em * Math.min(MOST_EM, RING_EM * meanUm / Texture.SMOOTH.upToUm());
     }
 
     /** Adds a style class to a shape. */

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeExample;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
@@ -20,11 +21,14 @@ import coldwright.science.mix.Shelf;
 import coldwright.science.plan.Finding;
 
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -246,6 +250,64 @@ class BatchWindowTest extends BatchHands {
         String lesson = first.fault().lesson();
         press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
         assertEquals(lesson, opened);
+    }
+
+    @Test
+    void aNewBatchIsEmptyWithExamplesBesideIt(FxRobot robot) throws Exception {
+        settle();
+        press(robot, Messages.of("batch.new"));
+        BatchModel empty = brew.open().get();
+        assertEquals("", empty.recipe().get().lines().get(0).name());
+        WaitForAsyncUtils.waitForFxEvents();
+        assertFalse(robot.lookup(".brew-figures").query().isVisible(), "no results of another");
+        assertEquals("", empty.trouble().get());
+
+        press(robot, Messages.of("batch.example.OAT"));
+        settle();
+        assertEquals(RecipeExample.OAT.recipe(), empty.recipe().get());
+        assertTrue(robot.lookup(".brew-figures").query().isVisible());
+
+        press(robot, Messages.of("batch.undo"));
+        assertEquals("", empty.recipe().get().lines().get(0).name());
+    }
+
+    @Test
+    void theVerdictIsInViewWhileALineIsTyped(FxRobot robot) throws Exception {
+        settle();
+        ScrollPane page =
+                (ScrollPane)
+                        robot.lookup(node -> node instanceof ScrollPane)
+                                .queryAll()
+                                .iterator()
+                                .next();
+        robot.interact(() -> page.setVvalue(1));
+        Labeled verdict = robot.lookup(".brew-verdict-words").queryLabeled();
+        Bounds at = verdict.localToScene(verdict.getBoundsInLocal());
+        assertTrue(at.getMaxY() <= 780 && at.getMinY() > 600, at::toString);
+        String before = verdict.getText();
+        assertTrue(before.contains("ice at"), before);
+
+        robot.interact(() -> amount(robot, 1).setText("300 g"));
+        await(() -> !verdict.getText().equals(before), "another verdict");
+    }
+
+    @Test
+    void theTilesCompareTwoBatches(FxRobot robot) throws Exception {
+        settle();
+        BatchModel first = brew.open().get();
+        Recipe sweeter = first.recipe().get().with(1, new RecipeLine("250 g", "sucrose"));
+        robot.interact(() -> brew.next(first, sweeter, "sweeter"));
+        settle();
+        await(
+                () ->
+                        robot.lookup(".brew-tile-words").queryAllAs(Labeled.class).stream()
+                                        .filter(one -> one.getText().contains("Batch 1:"))
+                                        .count()
+                                == 3,
+                "the other batch under three pictures");
+        assertTrue(robot.lookup(".small-other").queryAll().size() >= 6, "and in all four");
+        String parts = robot.lookup(".brew-tile").queryAll().iterator().next().getAccessibleText();
+        assertTrue(parts.contains("Batch 1: "), parts);
     }
 
     @Test

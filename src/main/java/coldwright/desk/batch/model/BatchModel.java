@@ -5,6 +5,7 @@ import coldwright.batch.BatchLineage;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -151,7 +152,8 @@ public final class BatchModel {
         int mine = ++asked;
         Recipe batch = named();
         stale.set(!figuresAreOfNow());
-        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())) {
+        if (batch.lines().stream().anyMatch(line -> line.fault().isPresent())
+                || batch.lines().stream().allMatch(RecipeLine::unfinished)) {
             trouble.set("");
             return;
         }
@@ -211,10 +213,7 @@ public final class BatchModel {
      */
     public boolean figuresAreOfNow() {
         return trouble.get().isEmpty()
-                && figures.get()
-                        .filter(all -> all.batch().equals(named()))
-                        .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
-                        .isPresent();
+                && analysis().filter(all -> all.batch().equals(named())).isPresent();
     }
 
     /** The opposite of {@link #figuresAreOfNow}, as a property. */
@@ -249,11 +248,14 @@ public final class BatchModel {
 
     /** Its results: all of them if they are those of the preview, otherwise the preview's. */
     public Optional<BatchReport> report() {
-        Optional<BatchReport> quick = preview.get().map(BatchPreview::report);
-        return figures.get()
-                .filter(all -> preview.get().filter(all.preview()::equals).isPresent())
+        return analysis()
                 .map(BatchAnalysis::report)
-                .or(() -> quick);
+                .or(() -> preview.get().map(BatchPreview::report));
+    }
+
+    /** All figures, if they are those of the preview. */
+    public Optional<BatchAnalysis> analysis() {
+        return figures.get().filter(all -> preview.get().filter(all.preview()::equals).isPresent());
     }
 
     /** Why it can't be calculated, in a sentence; empty if it can. */

@@ -1,7 +1,9 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchLineage;
+import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -100,6 +102,12 @@ public final class BatchesModel {
     /** Adds a batch to begin with. */
     public BatchModel startBatch(String name) {
         return add(Recipe.starter(name), BatchLineage.first(free()));
+    }
+
+    /** Adds a batch with nothing in it yet. */
+    public BatchModel startEmpty(String name) {
+        List<RecipeLine> lines = List.of(new RecipeLine("", ""));
+        return add(Recipe.of(name, FreezingSetup.USUAL, lines), BatchLineage.first(free()));
     }
 
     /**

@@ -12,15 +12,14 @@ import java.util.List;
 
 /** A pasted recipe while a cook decides what its unclear lines mean. */
 public final class PasteModel {
-    private PastedRecipe pasted = new PastedRecipe("", List.of(), "");
+    private final PastedRecipe pasted;
     private final List<List<RecipeLine>> rows = new ArrayList<>();
-    private Collection<Ingredient> own = List.of();
+    private final Collection<Ingredient> own;
 
-    /** Reads another text. */
-    public void read(String text, Collection<Ingredient> newOwn) {
-        own = newOwn;
-        pasted = PastedRecipe.read(text, own);
-        rows.clear();
+    /** Reads a text, with ingredients of the cook's own. */
+    public PasteModel(String text, Collection<Ingredient> own) {
+        this.own = List.copyOf(own);
+        pasted = PastedRecipe.read(text, this.own);
         pasted.lines().forEach(line -> rows.add(RecipeLine.of(line)));
     }
 

@@ -24,11 +24,10 @@ class PasteModelTest {
             Whisk and freeze.
             """;
 
-    private final PasteModel model = new PasteModel();
+    private final PasteModel model = new PasteModel(TEXT, List.of());
 
     @Test
     void understoodLinesKeepTheirWordsAndOthersDoNotCount() {
-        model.read(TEXT, List.of());
         List<RecipeLine> all = model.all();
         assertEquals(5, all.size());
         assertEquals(72, all.get(0).grams(), 1e-9);
@@ -42,7 +41,6 @@ class PasteModelTest {
 
     @Test
     void aChoiceDecidesALine() {
-        model.read(TEXT, List.of());
         assertFalse(model.isDecided(2));
         model.choose(2, model.pasted().lines().get(2).choices().get(1));
         assertTrue(model.isDecided(2));
