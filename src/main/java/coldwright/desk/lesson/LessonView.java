@@ -198,6 +198,9 @@ public final class LessonView extends ScrollPage {
      * steps, the step in sight follows the page.
      */
     public void reveal(Node node) {
+        if (node == this) {
+            return;
+        }
         TextControls.reveal(this, node, state.coveredPx().get());
         anchoredAt = stepOf(node).isPresent() ? offset() : Double.NaN;
         lookSoon();

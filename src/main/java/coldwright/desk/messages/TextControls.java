@@ -95,6 +95,9 @@ public final class TextControls {
      * has the focus stays visible.
      */
     public static void reveal(ScrollPane page, Node node, double coveredPx) {
+        if (page.getScene() == null || node == page) {
+            return;
+        }
         Bounds bounds = inPage(page, node);
         double top = offset(page);
         double seen = page.getViewportBounds().getHeight() - coveredPx;

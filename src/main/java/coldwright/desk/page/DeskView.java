@@ -2,6 +2,7 @@ package coldwright.desk.page;
 
 import coldwright.desk.batch.BatchView;
 import coldwright.desk.figure.RenderContext;
+import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.PageLayout;
 import coldwright.desk.layout.PageStyles;
 import coldwright.desk.lesson.AppActions;
@@ -141,6 +142,7 @@ public final class DeskView extends StackPane {
                 classroom == null
                         ? PageStyles.USUAL_EM_PX * state.settings().typePercent() / 100
                         : PageStyles.classroomEmPx(getWidth(), getHeight());
+        keepFocusInView();
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
         if (classroom != null) {
@@ -275,6 +277,24 @@ public final class DeskView extends StackPane {
     private void goTo(StepModel step) {
         frame.closeContents();
         lessonColumns.lesson().goTo(step);
+    }
+
+    /** What has the focus and is in view stays there when the page is laid out again. */
+    private void keepFocusInView() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        boolean seen =
+                owner != null
+                        && localToScene(getLayoutBounds())
+                                .intersects(owner.localToScene(owner.getLayoutBounds()));
+        if (seen) {
+            AfterFrame.after(
+                    1,
+                    () -> {
+                        if (owner.isFocused()) {
+                            focused(owner);
+                        }
+                    });
+        }
     }
 
     private void focused(Node focused) {
