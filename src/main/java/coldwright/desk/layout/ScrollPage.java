@@ -30,8 +30,7 @@ public class ScrollPage extends ScrollPane {
         Node focused = getScene() == null ? null : getScene().getFocusOwner();
         boolean away =
                 TextControls.around(focused).anyMatch(one -> one == getContent())
-                        && !localToScene(getLayoutBounds())
-                                .intersects(focused.localToScene(focused.getLayoutBounds()));
+                        && !TextControls.isSeen(focused, this);
         if (away) {
             super.requestFocus();
         }

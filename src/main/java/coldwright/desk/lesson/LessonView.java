@@ -171,12 +171,7 @@ public final class LessonView extends ScrollPage {
                     .filter(LessonView.class::isInstance)
                     .map(LessonView.class::cast)
                     .findFirst()
-                    .ifPresent(
-                            lesson -> {
-                                lesson.applyCss();
-                                lesson.layout();
-                                lesson.reveal(node);
-                            });
+                    .ifPresent(lesson -> lesson.reveal(node));
         }
     }
 

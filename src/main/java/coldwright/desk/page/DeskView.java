@@ -43,6 +43,9 @@ import java.util.function.Consumer;
 
 /** The whole window: contents, the open lesson, and the figures of the step in sight. */
 public final class DeskView extends StackPane {
+    /** Before the first layout the window has no width. */
+    private static final double LEAST_WIDTH_PX = 480;
+
     private final DeskModel desk;
     private final PageState state;
     private final AppActions actions;
@@ -138,9 +141,10 @@ public final class DeskView extends StackPane {
     }
 
     private void arrange() {
+        double width = Math.max(LEAST_WIDTH_PX, getWidth());
         double em =
                 classroom == null
-                        ? PageStyles.USUAL_EM_PX * state.settings().typePercent() / 100
+                        ? PageStyles.emPx(state.settings().typePercent(), width)
                         : PageStyles.classroomEmPx(getWidth(), getHeight());
         keepFocusInView();
         setStyle("-fx-font-size: " + em + "px;");
@@ -152,7 +156,7 @@ public final class DeskView extends StackPane {
             return;
         }
         StackPane.setMargin(notice, Insets.EMPTY);
-        PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
+        PageLayout now = PageLayout.of(width, em);
         state.figureSettings().figuresBeside().set(now.figuresBeside());
         if (desk.place().get() == ShownPage.HOME) {
             frame.withoutContents();
@@ -282,18 +286,8 @@ public final class DeskView extends StackPane {
     /** What has the focus and is in view stays there when the page is laid out again. */
     private void keepFocusInView() {
         Node owner = getScene() == null ? null : getScene().getFocusOwner();
-        boolean seen =
-                owner != null
-                        && localToScene(getLayoutBounds())
-                                .intersects(owner.localToScene(owner.getLayoutBounds()));
-        if (seen) {
-            AfterFrame.after(
-                    1,
-                    () -> {
-                        if (owner.isFocused()) {
-                            focused(owner);
-                        }
-                    });
+        if (owner != null && TextControls.isSeen(owner, this)) {
+            AfterFrame.after(1, () -> focused(owner.isFocused() ? owner : null));
         }
     }
 
