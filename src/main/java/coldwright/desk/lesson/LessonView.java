@@ -215,8 +215,11 @@ public final class LessonView extends ScrollPage {
             return;
         }
         keepInPlace();
-        boolean anchored = Math.abs(offset() - anchoredAt) < ANCHOR_PX;
-        StepView at = anchored ? inSight() : stepAt(offset(), offset() + EYE * seen);
+        StepView sight = inSight();
+        boolean shown =
+                topOf(sight) < offset() + seen && topOf(sight) + sight.getHeight() > offset();
+        boolean anchored = shown && Math.abs(offset() - anchoredAt) < ANCHOR_PX;
+        StepView at = anchored ? sight : stepAt(offset(), offset() + EYE * seen);
         kept = Optional.of(at).filter(step -> topOf(step) <= offset() + EYE * seen);
         keptY = topOf(at) - offset();
         if (anchored) {

@@ -43,9 +43,6 @@ import java.util.function.Consumer;
 
 /** The whole window: contents, the open lesson, and the figures of the step in sight. */
 public final class DeskView extends StackPane {
-    /** Before the first layout the window has no width. */
-    private static final double LEAST_WIDTH_PX = 480;
-
     private final DeskModel desk;
     private final PageState state;
     private final AppActions actions;
@@ -141,7 +138,7 @@ public final class DeskView extends StackPane {
     }
 
     private void arrange() {
-        double width = Math.max(LEAST_WIDTH_PX, getWidth());
+        double width = Math.max(480, getWidth());
         double em =
                 classroom == null
                         ? PageStyles.emPx(state.settings().typePercent(), width)
