@@ -43,7 +43,6 @@ public final class SoakProbe {
             report("lessons", i, lessons);
             int which = i;
             act(() -> at(look("home-lesson"), which).fire());
-            WindowProbe.await(() -> look("run-word").findAny().isPresent());
             press("classroom.open");
             press("classroom.next");
             press("classroom.exit");

@@ -113,7 +113,7 @@ public final class LessonView extends ScrollPage {
                                             scrollTo(view);
                                             model.arrive(step);
                                             view.requestFocus();
-                                            AfterFrame.after(1, () -> scrollAgain(view));
+                                            scrollAgain(view, anchoredAt);
                                         }));
     }
 
@@ -122,11 +122,15 @@ public final class LessonView extends ScrollPage {
         anchoredAt = offset();
     }
 
-    /** A page that was just opened has its height only now. */
-    private void scrollAgain(StepView view) {
-        if (model.inSight().get() == view.model() && Math.abs(offset() - anchoredAt) < ANCHOR_PX) {
-            scrollTo(view);
-        }
+    /** A page that was just opened has its height only after a frame, if nothing else scrolls. */
+    private void scrollAgain(StepView view, double anchor) {
+        AfterFrame.after(
+                1,
+                () -> {
+                    if (Double.compare(anchoredAt, anchor) == 0) {
+                        scrollTo(view);
+                    }
+                });
     }
 
     /**
