@@ -7,7 +7,6 @@ import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
-import coldwright.bench.complete.CompletionProposal;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.help.HelpIndex;
 import coldwright.help.Suggestion;
@@ -16,7 +15,6 @@ import coldwright.lesson.Prelude;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Preferences;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
@@ -24,7 +22,6 @@ import java.util.function.Supplier;
 
 /** Runs the window's snippets on a bench that opens in the background; runs wait for it. */
 public final class BenchRunner implements SnippetRunner, AutoCloseable {
-    private static final Duration STOP_PATIENCE = Duration.ofMillis(400);
 
     private final Executor work;
     private final Supplier<Preferences> preferences;
@@ -53,8 +50,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
                         limits.limit(BenchLimit.HEAP_MB),
                         limits.limit(BenchLimit.PRINTED_LIMIT),
                         limits.limit(BenchLimit.FIGURE_LIMIT),
-                        limits.limit(BenchLimit.POINT_LIMIT),
-                        STOP_PATIENCE));
+                        limits.limit(BenchLimit.POINT_LIMIT)));
     }
 
     private synchronized CompletableFuture<Bench> opened() {
@@ -89,16 +85,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     @Override
     public CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
         return opened().thenCompose(bench -> bench.complete(above, text, caret))
-                .thenApply(
-                        proposals ->
-                                Suggestions.of(
-                                        proposals.stream().map(BenchRunner::offer).toList(),
-                                        HelpIndex.ofThisProgram()));
-    }
-
-    private static Suggestions.Candidate offer(CompletionProposal one) {
-        return new Suggestions.Candidate(
-                one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
+                .thenApply(proposals -> Suggestions.of(proposals, HelpIndex.ofThisProgram()));
     }
 
     @Override

@@ -96,7 +96,7 @@ final class DeskWindow implements AutoCloseable {
         if (!was.limits().equals(is.limits())) {
             renewBench.run();
         }
-        if (was.language() != is.language()) {
+        if (!was.language().equals(is.language())) {
             ((DeskView) stage.getScene().getRoot()).close();
             stage.getScene().setRoot(view());
         }

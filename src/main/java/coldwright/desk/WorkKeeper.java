@@ -233,8 +233,8 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         CompletableFuture.supplyAsync(workbook::clear, background)
                 .thenAcceptAsync(
                         put -> {
-                            put.message().ifPresent(this::say);
-                            put.folder()
+                            put.failure().ifPresent(this::say);
+                            put.value()
                                     .ifPresent(folder -> say(Messages.of("work.archived", folder)));
                         },
                         window);

@@ -73,6 +73,8 @@ final class CheckView extends VBox {
         }
         if (line.expectation() instanceof CheckExpectation.Value || line.state() == State.FAILED) {
             words.getChildren().add(new CodeSentence(verdict(line), "check-verdict"));
+        } else if (line.state() == State.MISSED && !line.got().isEmpty()) {
+            words.getChildren().add(new CodeSentence(line.got(), "check-verdict"));
         }
         if (line.expectation() instanceof CheckExpectation.Value && !source.isEmpty()) {
             words.getChildren().add(TextControls.label(source, "check-source"));

@@ -13,6 +13,6 @@ public final class Messages {
      * itself if there is none.
      */
     public static String of(String key, Object... values) {
-        return WINDOW.text(Words.shown(), key, values);
+        return WINDOW.shown(key, values);
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.page;
 
 import coldwright.desk.batch.BatchView;
+import coldwright.desk.batch.CourseLink;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.PageLayout;
@@ -20,6 +21,7 @@ import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
 import coldwright.figure.UnitConversion;
 import coldwright.paint.style.FigureTheme;
+import coldwright.words.Words;
 import coldwright.workbook.settings.MassUnit;
 import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.TemperatureUnit;
@@ -107,10 +109,19 @@ public final class DeskView extends StackPane {
     /** Applies the learner's theme, units and type size. */
     private void dress() {
         Preferences all = state.settings().preferences().get();
-        state.figureSettings().theme().set(FigureTheme.valueOf(all.theme().name()));
+        state.figureSettings()
+                .theme()
+                .set(
+                        switch (all.theme()) {
+                            case LIGHT -> FigureTheme.LIGHT;
+                            case DARK -> FigureTheme.DARK;
+                            case CONTRAST -> FigureTheme.CONTRAST;
+                        });
         boolean fahrenheit = all.temperatureUnit() == TemperatureUnit.F;
         boolean ounces = all.massUnit() == MassUnit.OZ;
-        state.figureSettings().units().set(new UnitConversion(fahrenheit, ounces));
+        UnitConversion units = new UnitConversion(fahrenheit, ounces);
+        Words.show(new Words.Units(units::unit, units::value));
+        state.figureSettings().units().set(units);
         String theme = all.theme().name().toLowerCase(Locale.ROOT);
         getStyleClass().setAll("root", "desk", theme);
         arrange();
@@ -219,7 +230,18 @@ public final class DeskView extends StackPane {
             case BATCH -> {
                 if (batchView == null) {
                     batchView =
-                            new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
+                            new BatchView(
+                                    desk.batches(),
+                                    state.figureSettings(),
+                                    desk::openOwn,
+                                    name ->
+                                            desk.openLessons()
+                                                    .named(name)
+                                                    .map(
+                                                            one ->
+                                                                    new CourseLink(
+                                                                            one.lesson().title(),
+                                                                            () -> desk.open(one))));
                 }
                 show(batchView, "batch.page");
             }

@@ -1,5 +1,6 @@
 package coldwright.desk.page;
 
+import coldwright.bench.process.SystemWall;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
@@ -20,6 +21,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -49,9 +51,16 @@ final class SettingsView extends ScrollPage {
                 Preferences::temperatureUnit,
                 Preferences::with);
         choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
-        choice("settings.language", Language.values(), Preferences::language, Preferences::with);
+        choice(
+                "settings.language",
+                Language.all(),
+                SettingsView::name,
+                Preferences::language,
+                Preferences::with);
         part("settings.limits");
         add(TextControls.label(Messages.of("settings.limits.why"), "note"));
+        String confined = SystemWall.stands() ? "settings.confined.system" : "settings.confined";
+        add(TextControls.label(Messages.of(confined), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
@@ -69,15 +78,37 @@ final class SettingsView extends ScrollPage {
             E[] values,
             Function<Preferences, E> of,
             BiFunction<Preferences, E, Preferences> with) {
+        choice(
+                key,
+                List.of(values),
+                value -> Messages.of(key + "." + value.name().toLowerCase(Locale.ROOT)),
+                of,
+                with);
+    }
+
+    /** A language is named in itself. */
+    private static String name(Language language) {
+        Locale locale = language.locale();
+        return language.equals(Language.SYSTEM)
+                ? Messages.of("settings.language.system")
+                : locale.getDisplayLanguage(locale);
+    }
+
+    private <V> void choice(
+            String key,
+            List<V> values,
+            Function<V, String> name,
+            Function<Preferences, V> of,
+            BiFunction<Preferences, V, Preferences> with) {
         part(key);
         FlowPane row = TextControls.styled(new FlowPane(), "settings-row");
         ToggleGroup group = new ToggleGroup();
-        for (E value : values) {
-            String word = Messages.of(key + "." + value.name().toLowerCase(Locale.ROOT));
+        for (V value : values) {
+            String word = name.apply(value);
             RadioButton button = new RadioButton(word);
             button.setAccessibleText(Messages.of(key) + ": " + word);
             button.setToggleGroup(group);
-            button.setSelected(of.apply(settings.preferences().get()) == value);
+            button.setSelected(of.apply(settings.preferences().get()).equals(value));
             button.selectedProperty()
                     .addListener(
                             (selected, was, is) -> {

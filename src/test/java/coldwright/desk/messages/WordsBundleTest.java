@@ -30,7 +30,8 @@ class WordsBundleTest {
     private static final Pattern KEY =
             Pattern.compile(
                     "(?:Messages\\.of|TextControls\\.command)\\(\\s*\"([^\"]+)\"\\s*([+,)])");
-    private static final Pattern PLACE = Pattern.compile("%(?:(\\d)\\$)?(s|\\.\\df)");
+    private static final Pattern PLACE =
+            Pattern.compile("%(?:(\\d)\\$)?([stTdDgG]|\\.\\d[ftTdDgG])");
 
     /** What shows or speaks its first text as it stands. */
     private static final Pattern SAID =

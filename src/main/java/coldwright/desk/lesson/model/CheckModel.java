@@ -49,13 +49,13 @@ public final class CheckModel implements PartModel {
         List<Integer> all = IntStream.range(0, lines.size()).boxed().toList();
         awaited = 0;
         if (!all.isEmpty()) {
-            evaluate(all, thisRound);
+            evaluate(all, false, thisRound);
         }
     }
 
-    private void evaluate(List<Integer> which, int thisRound) {
+    private void evaluate(List<Integer> which, boolean alone, int thisRound) {
         awaited++;
-        context.queue().add(new CheckRun(which, thisRound));
+        context.queue().add(new CheckRun(which, alone, thisRound));
     }
 
     private void accept(FinishedRun run, CheckRun tried) {
@@ -63,14 +63,14 @@ public final class CheckModel implements PartModel {
             return;
         }
         awaited--;
-        List<Optional<ClaimVerdict>> verdicts = ClaimTrial.verdicts(tried.expectations, run);
+        List<Optional<ClaimVerdict>> verdicts = tried.verdicts(run);
         for (int i = 0; i < verdicts.size(); i++) {
             CheckExpectation line = tried.expectations.get(i);
             int index = tried.which.get(i);
             verdicts.get(i)
                     .ifPresentOrElse(
                             verdict -> lines.set(index, CheckLine.of(line, verdict)),
-                            () -> evaluate(List.of(index), round));
+                            () -> evaluate(List.of(index), true, round));
         }
         if (awaited == 0) {
             afterTried.forEach(Runnable::run);
@@ -128,19 +128,31 @@ public final class CheckModel implements PartModel {
     private final class CheckRun implements RunQueue.QueuedRun {
         private final List<Integer> which;
         private final List<CheckExpectation> expectations;
+        private final boolean alone;
         private final int round;
 
-        CheckRun(List<Integer> which, int round) {
+        CheckRun(List<Integer> which, boolean alone, int round) {
             this.which = which;
+            this.alone = alone;
             this.expectations = which.stream().map(check.expectations()::get).toList();
             this.round = round;
+        }
+
+        private List<Optional<ClaimVerdict>> verdicts(FinishedRun run) {
+            return alone
+                    ? List.of(Optional.of(ClaimVerdict.of(expectations.get(0), run.outcome())))
+                    : ClaimTrial.verdicts(expectations, run);
         }
 
         @Override
         public List<SnippetSource> snippets() {
             List<SnippetSource> snippets = new ArrayList<>();
             above.forEach(model -> snippets.add(model.restedSource()));
-            snippets.add(SnippetSource.of(ClaimTrial.snippet(expectations)));
+            snippets.add(
+                    SnippetSource.of(
+                            alone
+                                    ? expectations.get(0).expression()
+                                    : ClaimTrial.snippet(expectations)));
             return snippets;
         }
 

@@ -4,7 +4,6 @@ import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.RunContext;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
-import coldwright.lesson.PartsByKind;
 import coldwright.play.RunLinks;
 import coldwright.source.JavaSource;
 
@@ -169,7 +168,7 @@ public final class StepModel {
     }
 
     public List<LessonPart.Teacher> notes() {
-        return PartsByKind.of(step.parts()).notes();
+        return LessonPart.only(LessonPart.Teacher.class, step.parts());
     }
 
     public List<PredictionModel> predictions() {
