@@ -36,10 +36,8 @@ import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -49,7 +47,7 @@ public final class DeskView extends StackPane {
     private final PageState state;
     private final AppActions actions;
     private final PageFrame frame;
-    private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
+    private final LessonPages pages = new LessonPages();
     private final NoticeView notice;
     private final TermPopover popover;
     private final List<Subscription> subscriptions = new ArrayList<>();
@@ -274,11 +272,14 @@ public final class DeskView extends StackPane {
     }
 
     private void openChanged(LessonModel is, Optional<LessonView> former) {
-        columns.keySet().retainAll(desk.lessons());
-        boolean first = !columns.containsKey(is);
+        pages.retain(desk.lessons());
+        Optional<LessonColumns> kept = pages.of(is);
         lessonColumns =
-                columns.computeIfAbsent(
-                        is, one -> new LessonColumns(one, desk, state, actions, frame::title));
+                kept.orElseGet(
+                        () ->
+                                pages.keep(
+                                        is,
+                                        new LessonColumns(is, desk, state, actions, frame::title)));
         frame.show(lessonColumns);
         arrange();
         lessonColumns.requestFocus();
@@ -286,7 +287,7 @@ public final class DeskView extends StackPane {
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
             lessonColumns.lesson().scrollAsFarAs(written.get());
-        } else if (first && is.inSight().get().number() > 1) {
+        } else if (kept.isEmpty() && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }
     }
