@@ -33,7 +33,7 @@ import java.util.stream.Collectors;
 /** Four tiles: composition, freezing curve, freezing time and crystal size of a batch. */
 final class BatchTilesView extends GridPane {
     /** From this width on, in ems, all four tiles are in one row. */
-    private static final double ROW_EM = 27;
+    private static final double ROW_EM = 29;
 
     private static final double HEIGHT_EM = 5;
     private static final double WIDTH_EM = 6;
@@ -63,6 +63,8 @@ final class BatchTilesView extends GridPane {
         crystals =
                 new FigureTile(Messages.of("batch.tile.crystals.short"), largeFigureLink.crystals);
         getStyleClass().add("brew-tiles");
+        // or four tiles in a row would keep the room that they need after it has become narrower
+        setMinWidth(0);
         getChildren().addAll(inside, freezing, clock, crystals);
         widthProperty().addListener(value -> arrange());
         emPx.addListener(

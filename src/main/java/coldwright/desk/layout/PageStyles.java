@@ -21,6 +21,8 @@ public final class PageStyles {
     /** Type size at 100 %, pixels. */
     public static final double USUAL_EM_PX = 18;
 
+    private static final double LEAST_WIDTH_EM = 28;
+
     private static final List<String> FONTS =
             List.of(
                     "LinLibertine_R.otf",
@@ -33,6 +35,14 @@ public final class PageStyles {
                     "mononoki-Bold.ttf");
 
     private PageStyles() {}
+
+    /**
+     * Type size for a window's width: per cent of the usual one, as far as every page has room for
+     * it, which takes 28 ems.
+     */
+    public static double emPx(int percent, double widthPx) {
+        return Math.min(USUAL_EM_PX * percent / 100, widthPx / LEAST_WIDTH_EM);
+    }
 
     /** Type size of the classroom view: some 28 lines fit into the window's height. */
     public static double classroomEmPx(double widthPx, double heightPx) {

@@ -113,7 +113,7 @@ public final class LessonView extends ScrollPage {
                                             scrollTo(view);
                                             model.arrive(step);
                                             view.requestFocus();
-                                            AfterFrame.after(1, () -> scrollAgain(view));
+                                            scrollAgain(view, anchoredAt);
                                         }));
     }
 
@@ -122,11 +122,15 @@ public final class LessonView extends ScrollPage {
         anchoredAt = offset();
     }
 
-    /** A page that was just opened has its height only now. */
-    private void scrollAgain(StepView view) {
-        if (model.inSight().get() == view.model() && Math.abs(offset() - anchoredAt) < ANCHOR_PX) {
-            scrollTo(view);
-        }
+    /** A page that was just opened has its height only after a frame, if nothing else scrolls. */
+    private void scrollAgain(StepView view, double anchor) {
+        AfterFrame.after(
+                1,
+                () -> {
+                    if (Double.compare(anchoredAt, anchor) == 0) {
+                        scrollTo(view);
+                    }
+                });
     }
 
     /**
@@ -171,12 +175,7 @@ public final class LessonView extends ScrollPage {
                     .filter(LessonView.class::isInstance)
                     .map(LessonView.class::cast)
                     .findFirst()
-                    .ifPresent(
-                            lesson -> {
-                                lesson.applyCss();
-                                lesson.layout();
-                                lesson.reveal(node);
-                            });
+                    .ifPresent(lesson -> lesson.reveal(node));
         }
     }
 
@@ -198,6 +197,9 @@ public final class LessonView extends ScrollPage {
      * steps, the step in sight follows the page.
      */
     public void reveal(Node node) {
+        if (node == this) {
+            return;
+        }
         TextControls.reveal(this, node, state.coveredPx().get());
         anchoredAt = stepOf(node).isPresent() ? offset() : Double.NaN;
         lookSoon();
@@ -217,8 +219,11 @@ public final class LessonView extends ScrollPage {
             return;
         }
         keepInPlace();
-        boolean anchored = Math.abs(offset() - anchoredAt) < ANCHOR_PX;
-        StepView at = anchored ? inSight() : stepAt(offset(), offset() + EYE * seen);
+        StepView sight = inSight();
+        boolean shown =
+                topOf(sight) < offset() + seen && topOf(sight) + sight.getHeight() > offset();
+        boolean anchored = shown && Math.abs(offset() - anchoredAt) < ANCHOR_PX;
+        StepView at = anchored ? sight : stepAt(offset(), offset() + EYE * seen);
         kept = Optional.of(at).filter(step -> topOf(step) <= offset() + EYE * seen);
         keptY = topOf(at) - offset();
         if (anchored) {

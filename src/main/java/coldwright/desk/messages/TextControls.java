@@ -95,6 +95,11 @@ public final class TextControls {
      * has the focus stays visible.
      */
     public static void reveal(ScrollPane page, Node node, double coveredPx) {
+        if (page.getScene() == null || node == page) {
+            return;
+        }
+        page.applyCss();
+        page.layout();
         Bounds bounds = inPage(page, node);
         double top = offset(page);
         double seen = page.getViewportBounds().getHeight() - coveredPx;
@@ -140,12 +145,13 @@ public final class TextControls {
                 .filter(one -> one instanceof ScrollPane page && isWithin(node, page))
                 .map(ScrollPane.class::cast)
                 .findFirst()
-                .ifPresent(
-                        page -> {
-                            page.applyCss();
-                            page.layout();
-                            reveal(page, node, coveredPx);
-                        });
+                .ifPresent(page -> reveal(page, node, coveredPx));
+    }
+
+    /** Whether at least a part of a node is within another's area of the window. */
+    public static boolean isSeen(Node node, Node within) {
+        return within.localToScene(within.getLayoutBounds())
+                .intersects(node.localToScene(node.getLayoutBounds()));
     }
 
     /** Shows a node only while a condition is true; a hidden node takes no room. */

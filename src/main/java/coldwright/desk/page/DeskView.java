@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.batch.BatchView;
 import coldwright.desk.batch.CourseLink;
 import coldwright.desk.figure.RenderContext;
+import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.PageLayout;
 import coldwright.desk.layout.PageStyles;
 import coldwright.desk.lesson.AppActions;
@@ -35,10 +36,8 @@ import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -48,7 +47,7 @@ public final class DeskView extends StackPane {
     private final PageState state;
     private final AppActions actions;
     private final PageFrame frame;
-    private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
+    private final LessonPages pages = new LessonPages();
     private final NoticeView notice;
     private final TermPopover popover;
     private final List<Subscription> subscriptions = new ArrayList<>();
@@ -148,10 +147,12 @@ public final class DeskView extends StackPane {
     }
 
     private void arrange() {
+        double width = Math.max(480, getWidth());
         double em =
                 classroom == null
-                        ? PageStyles.USUAL_EM_PX * state.settings().typePercent() / 100
+                        ? PageStyles.emPx(state.settings().typePercent(), width)
                         : PageStyles.classroomEmPx(getWidth(), getHeight());
+        keepFocusInView();
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
         if (classroom != null) {
@@ -161,7 +162,7 @@ public final class DeskView extends StackPane {
             return;
         }
         StackPane.setMargin(notice, Insets.EMPTY);
-        PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
+        PageLayout now = PageLayout.of(width, em);
         state.figureSettings().figuresBeside().set(now.figuresBeside());
         if (desk.place().get() == ShownPage.HOME) {
             frame.withoutContents();
@@ -271,11 +272,14 @@ public final class DeskView extends StackPane {
     }
 
     private void openChanged(LessonModel is, Optional<LessonView> former) {
-        columns.keySet().retainAll(desk.lessons());
-        boolean first = !columns.containsKey(is);
+        pages.retain(desk.lessons());
+        Optional<LessonColumns> kept = pages.of(is);
         lessonColumns =
-                columns.computeIfAbsent(
-                        is, one -> new LessonColumns(one, desk, state, actions, frame::title));
+                kept.orElseGet(
+                        () ->
+                                pages.keep(
+                                        is,
+                                        new LessonColumns(is, desk, state, actions, frame::title)));
         frame.show(lessonColumns);
         arrange();
         lessonColumns.requestFocus();
@@ -283,7 +287,7 @@ public final class DeskView extends StackPane {
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
             lessonColumns.lesson().scrollAsFarAs(written.get());
-        } else if (first && is.inSight().get().number() > 1) {
+        } else if (kept.isEmpty() && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }
     }
@@ -297,6 +301,14 @@ public final class DeskView extends StackPane {
     private void goTo(StepModel step) {
         frame.closeContents();
         lessonColumns.lesson().goTo(step);
+    }
+
+    /** What has the focus and is in view stays there when the page is laid out again. */
+    private void keepFocusInView() {
+        Node owner = getScene() == null ? null : getScene().getFocusOwner();
+        if (owner != null && TextControls.isSeen(owner, this)) {
+            AfterFrame.after(1, () -> focused(owner.isFocused() ? owner : null));
+        }
     }
 
     private void focused(Node focused) {

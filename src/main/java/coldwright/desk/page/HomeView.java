@@ -34,6 +34,9 @@ final class HomeView extends ScrollPage {
     private final CourseMap course;
     private boolean fillDue;
 
+    /** Whether there were lessons to begin with, one of which got the focus. */
+    private boolean offered;
+
     HomeView(DeskModel desk, PageState state, Runnable openFile) {
         super("home");
         this.desk = desk;
@@ -46,7 +49,6 @@ final class HomeView extends ScrollPage {
                 course,
                 new CodeSentence(Messages.of("home.caution"), "home-caution"));
         WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.openLessons().progress());
-        AfterFrame.after(1, this::focusFirst);
     }
 
     /** The title with the buttons beside it, or below it where the type is large. */
@@ -113,7 +115,9 @@ final class HomeView extends ScrollPage {
             choices.getChildren().add(TextControls.command("trials.home", desk::openTrials));
         }
         course.fill();
-        if (getScene() != null && getScene().getFocusOwner() == null) {
+        boolean first = !offered && !desk.lessons().isEmpty();
+        if (first || getScene() != null && getScene().getFocusOwner() == null) {
+            offered = first || offered;
             AfterFrame.after(1, this::focusFirst);
         }
     }

@@ -3,6 +3,7 @@ package coldwright.desk.page;
 import coldwright.desk.glossary.GlossaryTerm;
 import coldwright.desk.glossary.TermEvent;
 import coldwright.desk.layout.CodeSentence;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
@@ -34,6 +35,7 @@ final class TermPopover extends VBox {
         getStyleClass().add("term-popover");
         setManaged(false);
         setAccessibleRole(AccessibleRole.PARENT);
+        WhileShown.changes(this, this::place, over.widthProperty(), over.heightProperty(), emPx);
         over.addEventHandler(
                 TermEvent.ASKED,
                 event -> {
