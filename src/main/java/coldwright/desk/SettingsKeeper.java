@@ -36,10 +36,8 @@ final class SettingsKeeper {
     }
 
     /**
-     * Merges settings with those of another window from now on.
-     *
-     * @param now the current settings
-     * @param whenSettled receives the merged settings, on the window's thread
+     * Merges these settings with those of another window from now on; {@code whenSettled} receives
+     * the result on the window's thread.
      */
     void follow(Preferences now, Consumer<Preferences> whenSettled) {
         chosen = Optional.of(now);

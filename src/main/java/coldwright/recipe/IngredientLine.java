@@ -8,7 +8,6 @@ import coldwright.recipe.LineReading.Part;
 import coldwright.recipe.LineReading.State;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.IngredientKind;
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
@@ -16,6 +15,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
@@ -138,6 +138,33 @@ public final class IngredientLine {
                 .map(QuantityScanner::quantity)
                 .filter(one -> one.is(Kind.MASS) || one.unit().isEmpty() && one.size().isEmpty())
                 .isPresent();
+    }
+
+    /** A mass as typed, g; a number alone is grams; empty if it is none. */
+    public static OptionalDouble grams(String amount) {
+        return measured(amount, CookingUnit.GRAM);
+    }
+
+    /** A volume as typed, L; empty if it is none, or may mean two things. */
+    public static OptionalDouble litres(String amount) {
+        OptionalDouble volumeMl =
+                typed(amount).filter(one -> one.quantity().unit().isPresent()).isPresent()
+                        ? measured(amount, CookingUnit.MILLILITRE)
+                        : OptionalDouble.empty();
+        return volumeMl.isPresent()
+                ? OptionalDouble.of(volumeMl.getAsDouble() / 1000)
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble measured(String amount, CookingUnit usual) {
+        return typed(amount)
+                .filter(found -> found.rest().isBlank())
+                .map(QuantityScanner::quantity)
+                .filter(one -> one.unit().orElse(usual).is(usual.kind()))
+                .filter(one -> one.unit().orElse(usual).amounts().size() == 1)
+                .map(one -> one.count() * one.unit().orElse(usual).amounts().get(0))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     /** An amount multiplied, its number as {@code format} writes it; the unit stays. */
@@ -370,7 +397,7 @@ public final class IngredientLine {
     private static Choice choice(List<Part> parts) {
         List<Object> labels = new ArrayList<>();
         for (Part part : parts) {
-            String mass = DisplayText.number(Math.round(part.massG() * 10) / 10.0);
+            double mass = Math.round(part.massG() * 10) / 10.0;
             labels.add(phrase("choice", mass, part.ingredient().name()));
         }
         return new Choice(phrase("choice.all", labels), parts);

@@ -29,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** {@code handout LESSON -o FILE}. */
 @Command(name = "handout")
@@ -49,6 +50,9 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Option(names = "--answers")
     private boolean answers;
+
+    @Option(names = "--figures")
+    private boolean figures;
 
     @Option(names = "--paper", paramLabel = "a4|letter", defaultValue = "a4")
     private String paper;
@@ -106,13 +110,15 @@ final class HandoutCommand implements Callable<Integer> {
     }
 
     private HandoutOptions options() {
-        if (blank && answers) {
+        if (Stream.of(blank, answers, figures).filter(one -> one).count() > 1) {
             throw new IllegalArgumentException(text("handout.both"));
         }
         HandoutEdition edition =
                 blank
                         ? HandoutEdition.BLANK
-                        : answers ? HandoutEdition.ANSWERS : HandoutEdition.READER;
+                        : answers
+                                ? HandoutEdition.ANSWERS
+                                : figures ? HandoutEdition.FIGURES : HandoutEdition.READER;
         return new HandoutOptions(
                 edition, PrintFile.paper(paper), data, Optional.ofNullable(work).map(this::handIn));
     }

@@ -11,6 +11,7 @@ import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
 import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.MissingParameterException;
@@ -89,7 +90,13 @@ public final class Terminal {
         addMethods(commands, "kit", "newLesson");
         commands.addSubcommand(new BatchCommand(screen))
                 .addSubcommand(new BalanceCommand(screen))
-                .addSubcommand(new HelpCommand());
+                .addSubcommand(new HelpCommand())
+                .addSubcommand(new GenerateCompletion());
+        commands.getSubcommands()
+                .get("generate-completion")
+                .getCommandSpec()
+                .usageMessage()
+                .hidden(true);
         commands.getSubcommands().values().forEach(Terminal::addHelpOption);
         commands.setResourceBundle(Words.of("terminal").bundle(Words.shown()));
         commands.setOut(new PrintWriter(screen.out(), true, StandardCharsets.UTF_8));

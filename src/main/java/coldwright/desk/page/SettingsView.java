@@ -1,10 +1,10 @@
 package coldwright.desk.page;
 
+import coldwright.bench.process.SystemWall;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Language;
@@ -13,7 +13,6 @@ import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.TemperatureUnit;
 import coldwright.workbook.settings.Theme;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
@@ -32,21 +31,17 @@ import java.util.function.Function;
 final class SettingsView extends ScrollPage {
     private final PreferencesModel settings;
 
-    /**
-     * Shows the settings.
-     *
-     * @param archive moves all saved work into a backup folder
-     */
-    SettingsView(DeskModel desk, PreferencesModel settings, Runnable archive) {
+    /** Shows the settings; {@code archive} moves all saved work into a backup folder. */
+    SettingsView(PreferencesModel settings, Runnable archive) {
         super("settings");
         this.settings = settings;
         add(TextControls.label(Messages.of("settings"), "lesson-title"));
         part("settings.type");
         HBox type =
                 new HBox(
-                        TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
-                        TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
-                        TextControls.button(Messages.of("type.reset"), desk.typeSize()::usual));
+                        TextControls.command("type.smaller", settings::smallerType),
+                        TextControls.command("type.larger", settings::largerType),
+                        TextControls.command("type.reset", settings::usualType));
         type.getStyleClass().add("settings-row");
         add(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
@@ -64,12 +59,14 @@ final class SettingsView extends ScrollPage {
                 Preferences::with);
         part("settings.limits");
         add(TextControls.label(Messages.of("settings.limits.why"), "note"));
+        String confined = SystemWall.stands() ? "settings.confined.system" : "settings.confined";
+        add(TextControls.label(Messages.of(confined), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
         part("settings.saved");
         add(TextControls.label(Messages.of("settings.saved.what"), "note"));
-        add(new HBox(TextControls.button(Messages.of("settings.archive"), archive)));
+        add(new HBox(TextControls.command("settings.archive", archive)));
     }
 
     private void part(String key) {
@@ -104,8 +101,7 @@ final class SettingsView extends ScrollPage {
             Function<Preferences, V> of,
             BiFunction<Preferences, V, Preferences> with) {
         part(key);
-        FlowPane row = new FlowPane();
-        row.getStyleClass().add("settings-row");
+        FlowPane row = TextControls.styled(new FlowPane(), "settings-row");
         ToggleGroup group = new ToggleGroup();
         for (V value : values) {
             String word = name.apply(value);
@@ -128,8 +124,9 @@ final class SettingsView extends ScrollPage {
     private void limit(BenchLimit limit) {
         String words = Messages.of("limit." + limit.key());
         Label name = TextControls.label(words, "limit-name");
-        TextField field = new TextField(DisplayNumber.of(settings.limit(limit)));
-        field.getStyleClass().add("number-field");
+        TextField field =
+                TextControls.styled(
+                        new TextField(DisplayNumber.of(settings.limit(limit))), "number-field");
         field.setPrefColumnCount(8);
         field.setAccessibleText(words);
         Label range =
@@ -145,19 +142,9 @@ final class SettingsView extends ScrollPage {
                     read.ifPresent(value -> settings.limit(limit, (int) Math.rint(value)));
                     field.setText(DisplayNumber.of(settings.limit(limit)));
                 };
-        field.setOnAction(event -> typed.run());
-        field.focusedProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (!is) {
-                                typed.run();
-                            }
-                        });
-        HBox row = new HBox(field, name);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("settings-row");
-        VBox both = new VBox(row, range);
-        both.getStyleClass().add("limit");
+        TextControls.whenTyped(field, typed);
+        HBox row = TextControls.row("settings-row", field, name);
+        VBox both = TextControls.styled(new VBox(row, range), "limit");
         add(both);
     }
 }

@@ -43,12 +43,6 @@ public final class RunQueue {
     private final Deque<QueuedRun> waiting = new ArrayDeque<>();
     private QueuedRun current;
 
-    /**
-     * Makes an empty queue.
-     *
-     * @param runner runs snippets
-     * @param window the window's thread
-     */
     public RunQueue(SnippetRunner runner, Executor window) {
         this.runner = runner;
         this.window = window;

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.FigureSettings;
@@ -16,6 +17,7 @@ import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.Typography;
 import coldwright.science.mix.Shelf;
+import coldwright.science.plan.Finding;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -23,6 +25,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -37,6 +40,8 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -46,6 +51,7 @@ class BatchWindowTest extends BatchHands {
     private static final ExecutorService WORK = Executors.newCachedThreadPool();
 
     private BatchesModel brew;
+    private String opened = "";
 
     @AfterAll
     static void stop() {
@@ -62,7 +68,8 @@ class BatchWindowTest extends BatchHands {
                 new BatchView(
                         brew,
                         new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG),
-                        file -> {});
+                        file -> {},
+                        name -> Optional.of(new CourseLink(name, () -> opened = name)));
         view.getStyleClass().add("desk");
         for (String sheet : List.of("page.css", "figure.css")) {
             view.getStylesheets()
@@ -220,6 +227,30 @@ class BatchWindowTest extends BatchHands {
         robot.interact(() -> press(robot, Messages.of("batch.undo")));
         assertEquals(before, batch.recipe().get().toString());
         assertEquals(List.of(), batch.lineage().get().taken());
+    }
+
+    @Test
+    void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
+        settle();
+        Finding first = brew.open().get().figures().get().orElseThrow().report().findings().get(0);
+        String sum = Typography.of(BatchSentences.finding(first).get(1));
+        assertTrue(visible(robot, sum).isEmpty(), "folded at first");
+
+        press(robot, Messages.of("batch.why"));
+        assertFalse(visible(robot, sum).isEmpty(), sum);
+
+        String lesson = first.fault().lesson();
+        press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
+        assertEquals(lesson, opened);
+    }
+
+    private static Set<Node> visible(FxRobot robot, String text) {
+        return robot.lookup(
+                        node ->
+                                node instanceof Labeled one
+                                        && text.equals(one.getText())
+                                        && one.getParent().isVisible())
+                .queryAll();
     }
 
     @Test

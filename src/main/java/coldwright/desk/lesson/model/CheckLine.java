@@ -10,21 +10,13 @@ import coldwright.play.ClaimVerdict;
 import java.util.stream.Collectors;
 
 /**
- * One line of a check and its result.
- *
- * @param expectation the expected value
- * @param state the line's state
- * @param got the actual result, in words; for a condition that fails, the values that it compares;
- *     empty before a run
+ * One line of a check and its result in words, empty before a run; for a condition that fails, the
+ * values that it compares.
  */
 public record CheckLine(CheckExpectation expectation, State state, String got) {
-    /** The state of a line of a check. */
     public enum State {
-        /** Not tried yet. */
         OPEN,
-        /** The result is as expected. */
         PASSED,
-        /** The result differs. */
         MISSED,
         /** The line could not be evaluated. */
         FAILED

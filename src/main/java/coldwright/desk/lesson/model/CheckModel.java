@@ -16,7 +16,6 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -26,13 +25,13 @@ import java.util.stream.IntStream;
 public final class CheckModel implements PartModel {
     private final LessonPart.Check check;
     private final RunContext context;
-    private final Supplier<List<SnippetModel>> above;
+    private final List<SnippetModel> above;
     private final ObservableList<CheckLine> lines = FXCollections.observableArrayList();
     private final List<Runnable> afterTried = new ArrayList<>();
     private int round;
     private int awaited;
 
-    CheckModel(LessonPart.Check check, RunContext context, Supplier<List<SnippetModel>> above) {
+    CheckModel(LessonPart.Check check, RunContext context, List<SnippetModel> above) {
         this.check = check;
         this.context = context;
         this.above = above;
@@ -101,7 +100,7 @@ public final class CheckModel implements PartModel {
      */
     boolean missesAsWritten() {
         return awaited == 0
-                && above.get().stream().noneMatch(model -> model.edited().get())
+                && above.stream().noneMatch(model -> model.edited().get())
                 && lines.stream()
                         .anyMatch(
                                 line ->
@@ -114,16 +113,14 @@ public final class CheckModel implements PartModel {
      * meant to be changed.
      */
     public boolean onChangedText() {
-        return above.get().stream()
+        return above.stream()
                 .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
     }
 
-    /** The check as its author wrote it. */
     public LessonPart.Check check() {
         return check;
     }
 
-    /** Its lines in order, each with its result. */
     public ObservableList<CheckLine> lines() {
         return lines;
     }
@@ -150,7 +147,7 @@ public final class CheckModel implements PartModel {
         @Override
         public List<SnippetSource> snippets() {
             List<SnippetSource> snippets = new ArrayList<>();
-            above.get().forEach(model -> snippets.add(model.restedSource()));
+            above.forEach(model -> snippets.add(model.restedSource()));
             snippets.add(
                     SnippetSource.of(
                             alone
