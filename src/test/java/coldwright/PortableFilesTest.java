@@ -27,8 +27,9 @@ class PortableFilesTest {
                             + "|\"(sh|bash|cmd|cmd\\.exe|/bin/\\w+)\"|split\\(\":\"\\)"
                             + "|joining\\(\"[:;]\"\\)|\"(Arial|DejaVu|Segoe|Helvetica|Liberation)\\b");
 
-    /** Where to look for the system's fonts on Linux, only if it is there. */
-    private static final Set<String> KNOWN_TO_ASK_FIRST = Set.of("BundledFonts.java");
+    /** The system's fonts and its means of confinement, on Linux and only if they are there. */
+    private static final Set<String> KNOWN_TO_ASK_FIRST =
+            Set.of("BundledFonts.java", "SystemWall.java");
 
     private static final Pattern NAME_EVERYWHERE = Pattern.compile("[A-Za-z0-9._@+-]{1,100}");
 

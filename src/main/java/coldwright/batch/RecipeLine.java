@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.recipe.IngredientLine;
 import coldwright.recipe.LineReading;
+import coldwright.recipe.TypedAmount;
 import coldwright.science.mix.Ingredient;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
@@ -66,7 +67,7 @@ public record RecipeLine(
     }
 
     private static String amountOf(String text) {
-        if (!IngredientLine.isAmount(text)) {
+        if (!TypedAmount.isAmount(text)) {
             throw Fault.in("amount", text);
         }
         return text;
@@ -199,8 +200,7 @@ public record RecipeLine(
 
     /** What it weighs in the units shown; empty where that was typed. */
     public Optional<Phrase> weighs() {
-        boolean typed =
-                IngredientLine.isWeight(amount.text()) && Words.units().unit("g").equals("g");
+        boolean typed = TypedAmount.isWeight(amount.text()) && Words.units().unit("g").equals("g");
         return counts() && !typed
                 ? Optional.of(Fact.words("mass", rounded(grams())))
                 : Optional.empty();
@@ -214,7 +214,7 @@ public record RecipeLine(
     /** The same, multiplied; an unreadable amount stays unchanged. */
     RecipeLine times(double factor) {
         return amount.value()
-                .map(typed -> withAmount(IngredientLine.times(typed, factor, RecipeLine::number)))
+                .map(typed -> withAmount(TypedAmount.times(typed, factor, RecipeLine::number)))
                 .orElse(this);
     }
 }

@@ -1,6 +1,6 @@
 package coldwright.batch;
 
-import coldwright.recipe.IngredientLine;
+import coldwright.recipe.TypedAmount;
 import coldwright.science.Require;
 import coldwright.science.mix.Mix;
 
@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 public record RecipeTotal(double amount, boolean inLitres) {
     /** A total as typed, such as {@code 10 l} or {@code 1.5 kg}; a number alone is grams. */
     static RecipeTotal of(String typed) {
-        OptionalDouble litres = IngredientLine.litres(typed);
+        OptionalDouble litres = TypedAmount.litres(typed);
         if (litres.isEmpty()) {
             return new RecipeTotal(TypedQuantity.grams("total", typed), false);
         }

@@ -1,6 +1,6 @@
 package coldwright.batch;
 
-import coldwright.recipe.IngredientLine;
+import coldwright.recipe.TypedAmount;
 import coldwright.science.Require;
 
 import java.util.Locale;
@@ -52,7 +52,7 @@ record TypedQuantity(String what, double value, String unit) {
 
     /** A mass, g, in any unit of mass that recipes use; a bare number is grams. */
     static double grams(String what, String typed) {
-        OptionalDouble massG = IngredientLine.grams(typed);
+        OptionalDouble massG = TypedAmount.grams(typed);
         if (massG.isPresent()) {
             Require.Range range = new Require.Range(0, RecipeLine.MOST_G, "g");
             return Require.within(what, massG.getAsDouble(), range);

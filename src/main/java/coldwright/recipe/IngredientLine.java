@@ -15,9 +15,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -105,7 +103,7 @@ public final class IngredientLine {
                 new IngredientLine(amount.strip(), new NameReader(List.of(ingredient)));
         line.amount = amount.strip();
         line.name = ingredient.name();
-        QuantityScanner found = typed(line.amount).orElse(null);
+        QuantityScanner found = TypedAmount.scan(line.amount).orElse(null);
         if (found == null || !found.rest().isBlank()) {
             return LineReading.unknown(
                     line.text,
@@ -119,67 +117,6 @@ public final class IngredientLine {
                         ? Weighing.bare(found.quantity(), ingredient)
                         : Weighing.of(found.quantity(), ingredient, "");
         return line.decide(weighing.parts(ingredient), weighing.why());
-    }
-
-    /** An amount typed by itself, in which a point is always a decimal point. */
-    private static Optional<QuantityScanner> typed(String amount) {
-        String decimal = amount.strip().replaceAll("(?<=\\d)\\.(\\d{3})(?!\\d)", ".$10");
-        return QuantityScanner.scan(LineText.plain(decimal));
-    }
-
-    /** Whether a text is an amount, such as {@code 2 tbsp}. */
-    public static boolean isAmount(String amount) {
-        return typed(amount).filter(found -> found.rest().isBlank()).isPresent();
-    }
-
-    /** Whether an amount is a mass, or a number alone. */
-    public static boolean isWeight(String amount) {
-        return typed(amount)
-                .map(QuantityScanner::quantity)
-                .filter(one -> one.is(Kind.MASS) || one.unit().isEmpty() && one.size().isEmpty())
-                .isPresent();
-    }
-
-    /** A mass as typed, g; a number alone is grams; empty if it is none. */
-    public static OptionalDouble grams(String amount) {
-        return measured(amount, CookingUnit.GRAM);
-    }
-
-    /** A volume as typed, L; empty if it is none, or may mean two things. */
-    public static OptionalDouble litres(String amount) {
-        OptionalDouble volumeMl =
-                typed(amount).filter(one -> one.quantity().unit().isPresent()).isPresent()
-                        ? measured(amount, CookingUnit.MILLILITRE)
-                        : OptionalDouble.empty();
-        return volumeMl.isPresent()
-                ? OptionalDouble.of(volumeMl.getAsDouble() / 1000)
-                : OptionalDouble.empty();
-    }
-
-    private static OptionalDouble measured(String amount, CookingUnit usual) {
-        return typed(amount)
-                .filter(found -> found.rest().isBlank())
-                .map(QuantityScanner::quantity)
-                .filter(one -> one.unit().orElse(usual).is(usual.kind()))
-                .filter(one -> one.unit().orElse(usual).amounts().size() == 1)
-                .map(one -> one.count() * one.unit().orElse(usual).amounts().get(0))
-                .map(OptionalDouble::of)
-                .orElse(OptionalDouble.empty());
-    }
-
-    /** An amount multiplied, its number as {@code format} writes it; the unit stays. */
-    public static String times(String amount, double factor, DoubleFunction<String> format) {
-        return typed(amount)
-                .map(QuantityScanner::quantity)
-                .map(
-                        one ->
-                                String.join(
-                                        " ",
-                                        format.apply(one.count() * factor),
-                                        one.size(),
-                                        one.unit().map(CookingUnit::name).orElse("")))
-                .map(words -> words.replaceAll(" +", " ").strip())
-                .orElse(amount);
     }
 
     /** Ingredients whose name is part of a name or like it; at most four. */

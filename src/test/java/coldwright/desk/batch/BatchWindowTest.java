@@ -25,7 +25,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -41,7 +40,6 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -77,6 +75,13 @@ class BatchWindowTest extends BatchHands {
         }
         stage.setScene(new Scene(view, 1200, 780));
         stage.show();
+    }
+
+    /** Takes out most of the sugar, so that there is something to say. */
+    private BatchModel lackingSugar(FxRobot robot) throws Exception {
+        robot.interact(() -> amount(robot, 1).setText("60 g"));
+        settle();
+        return brew.open().get();
     }
 
     private void settle() throws Exception {
@@ -182,8 +187,7 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         String before = batch.recipe().get().toString();
         await(
                 () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
@@ -231,8 +235,8 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
-        settle();
-        Finding first = brew.open().get().figures().get().orElseThrow().report().findings().get(0);
+        Finding first =
+                lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
         String sum = Typography.of(BatchSentences.finding(first).get(1));
         assertTrue(visible(robot, sum).isEmpty(), "folded at first");
 
@@ -242,15 +246,6 @@ class BatchWindowTest extends BatchHands {
         String lesson = first.fault().lesson();
         press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
         assertEquals(lesson, opened);
-    }
-
-    private static Set<Node> visible(FxRobot robot, String text) {
-        return robot.lookup(
-                        node ->
-                                node instanceof Labeled one
-                                        && text.equals(one.getText())
-                                        && one.getParent().isVisible())
-                .queryAll();
     }
 
     @Test
@@ -283,30 +278,10 @@ class BatchWindowTest extends BatchHands {
         }
     }
 
-    /** Enabled buttons that make the next batch from a change. */
-    private static List<Button> nexts(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> !one.isDisabled())
-                .filter(one -> one.getText().equals(Messages.of("batch.take-next")))
-                .toList();
-    }
-
-    private static List<Button> takes(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> one.getText().equals(Messages.of("batch.take")))
-                .toList();
-    }
-
-    private static boolean dimmed(FxRobot robot) {
-        return robot.lookup(".brew-figures").query().getPseudoClassStates().stream()
-                .anyMatch(one -> one.getPseudoClassName().equals("stale"));
-    }
-
     @Test
     void whileALineIsMisspeltItsResultsAreDimmedAndNothingCanBeTaken(FxRobot robot)
             throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         press(robot, Messages.of("batch.wish.scoopable", "−18"));
         await(
                 () ->
@@ -406,12 +381,5 @@ class BatchWindowTest extends BatchHands {
                 labels(robot).stream()
                         .anyMatch(one -> one.startsWith("Rule of thumb, from memory: ")),
                 () -> labels(robot).toString());
-    }
-
-    private static List<String> labels(FxRobot robot) {
-        return robot.lookup(".brew-figures .label").queryAllAs(Label.class).stream()
-                .filter(one -> one.isVisible() && one.getParent().isVisible())
-                .map(Label::getText)
-                .toList();
     }
 }
