@@ -120,6 +120,11 @@ public final class Bench implements AutoCloseable {
         return live.processorTime();
     }
 
+    /** Processor time that the compiling process has used since it started; zero if none runs. */
+    public Duration compilerTime() {
+        return snippetCompilation.processorTime();
+    }
+
     private RunOutput record(RunListener watcher) {
         return new RunOutput(settings, watcher, System.nanoTime());
     }

@@ -48,7 +48,7 @@ final class CompilerClient implements AutoCloseable {
                         thread.setDaemon(true);
                         return thread;
                     });
-    private JavaProcess<CompilerRequest, CompilerReply> process;
+    private volatile JavaProcess<CompilerRequest, CompilerReply> process;
 
     CompilerClient(BenchSettings settings) {
         List<String> arguments = new ArrayList<>();
@@ -64,6 +64,12 @@ final class CompilerClient implements AutoCloseable {
                         .map(Path::of)
                         .toList();
         launch = new LaunchSettings(CompilerMain.class, own, HEAP_MB, arguments);
+    }
+
+    /** Processor time that the process has used since it started; zero if none runs. */
+    Duration processorTime() {
+        JavaProcess<CompilerRequest, CompilerReply> now = process;
+        return now == null ? Duration.ZERO : now.processorTime();
     }
 
     /** Starts the process, unless it runs. */

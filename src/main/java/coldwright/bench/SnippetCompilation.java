@@ -12,6 +12,7 @@ import coldwright.bench.compiler.CompilerRequest;
 import coldwright.bench.complete.CompletionProposal;
 import coldwright.words.Words;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,10 @@ final class SnippetCompilation implements AutoCloseable {
 
     SnippetCompilation(BenchSettings settings) {
         compiler = new CompilerClient(settings);
+    }
+
+    Duration processorTime() {
+        return compiler.processorTime();
     }
 
     /** Starts the compiling process. */

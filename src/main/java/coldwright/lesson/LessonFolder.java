@@ -78,11 +78,9 @@ public final class LessonFolder {
         return sources;
     }
 
-    /** The course book, a page in the form of a lesson; empty if it isn't packaged. */
-    public static Optional<Lesson> courseBook() {
-        return LessonFolder.class.getResource("/" + COURSE_BOOK) == null
-                ? Optional.empty()
-                : Optional.of(readResource(COURSE_BOOK));
+    /** The course book for teachers, which has the form of a lesson. */
+    public static Lesson courseBook() {
+        return readResource(COURSE_BOOK);
     }
 
     private static Lesson readResource(String name) {
@@ -132,8 +130,8 @@ public final class LessonFolder {
         if (name.isPresent()) {
             return read(name.get());
         }
-        if (words.equals("course") && file.isEmpty() && courseBook().isPresent()) {
-            return courseBook().get();
+        if (words.equals("course") && file.isEmpty()) {
+            return courseBook();
         }
         if (file.isPresent()) {
             return LessonReader.read(file.get());

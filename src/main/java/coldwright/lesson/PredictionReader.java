@@ -18,6 +18,13 @@ import java.util.regex.Pattern;
 final class PredictionReader {
     private static final int LONGEST_NUMBER = 200;
     private static final String CURVE = "curve:";
+    private static final String CURVE_EXAMPLE =
+            "`curve: sucrose 0 to 40 %; freezing point −12 to 0 °C`";
+    private static final int LONGEST_AXIS = 100;
+    private static final Pattern SCALE =
+            Pattern.compile(
+                    "(?:(.*?\\S)\\s+)??(%1$s)\\s+to\\s+(%1$s)\\s*([^\\d.,\\s].*)?"
+                            .formatted(NumberParser.PATTERN));
     private static final String RIGHT = "- * ";
     private static final String BECAUSE = " -- ";
     private static final Pattern NUMBER =
@@ -143,7 +150,7 @@ final class PredictionReader {
                     typedLine,
                     () ->
                             line.startsWith(CURVE)
-                                    ? CurveAxesReader.read(line.substring(CURVE.length()))
+                                    ? curve(line.substring(CURVE.length()))
                                     : number(line));
         }
         return Optional.of(runless ? several() : new ExpectedAnswer.Choice(choices, right.get(0)));
@@ -186,5 +193,25 @@ final class PredictionReader {
         require(within >= 0, "number.negative", line);
         String unit = said.group(2) == null ? "" : said.group(2).strip();
         return new ExpectedAnswer.Amount(NumberParser.parse(said.group(1)), unit, within);
+    }
+
+    /** Reads both axes from the text after {@code curve:}; refuses what isn't two axes. */
+    private static ExpectedAnswer.Curve curve(String text) {
+        String[] halves = text.split(";", -1);
+        require(halves.length == 2, "curve.semicolons", halves.length - 1, CURVE_EXAMPLE);
+        return new ExpectedAnswer.Curve(
+                scale("x", halves[0].strip()), scale("y", halves[1].strip()));
+    }
+
+    private static ExpectedAnswer.Scale scale(String which, String text) {
+        Matcher said = SCALE.matcher(text);
+        require(said.matches() || !NumberParser.hasComma(text), "axis.comma", which, text);
+        require(text.length() <= LONGEST_AXIS && said.matches(), "axis.unfit", which, text);
+        double from = NumberParser.parse(said.group(2));
+        double to = NumberParser.parse(said.group(3));
+        require(said.group(1) != null, "axis.no-label", which, text);
+        require(from < to && !Double.isInfinite(to - from), "axis.reversed", which, from, to);
+        String unit = said.group(4) == null ? "" : said.group(4).strip();
+        return new ExpectedAnswer.Scale(said.group(1), from, to, unit);
     }
 }

@@ -8,7 +8,10 @@ import coldwright.bench.RunOutcome;
 import coldwright.terminal.console.BlockingBench;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
+import java.io.IOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -42,6 +45,34 @@ final class ProcessorLimitTest {
                                     .map(ProcessHandle::onExit)
                                     .toArray(CompletableFuture[]::new))
                     .get(60, TimeUnit.SECONDS);
+        }
+    }
+
+    private static void signal(String name, List<ProcessHandle> children) {
+        for (ProcessHandle child : children) {
+            try {
+                new ProcessBuilder("kill", name, String.valueOf(child.pid())).start().waitFor();
+            } catch (IOException | InterruptedException e) {
+                throw new AssertionError(e);
+            }
+        }
+    }
+
+    /** The bench's processes are halted for a while, as on a machine that has no time for them. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aRunThatGetsNoProcessorTimeIsTheMachinesFault() {
+        try (BlockingBench bench = new BlockingBench(Duration.ofMillis(500), () -> false)) {
+            bench.run(List.of(), "1 + 1");
+            bench.allow(Duration.ofSeconds(60));
+            List<ProcessHandle> children = ProcessHandle.current().children().toList();
+            signal("-STOP", children);
+            CompletableFuture.delayedExecutor(7, TimeUnit.SECONDS)
+                    .execute(() -> signal("-CONT", children));
+            RunOutcome outcome = bench.run(List.of(), "1 + 2").outcome();
+            RunOutcome.Died died = assertInstanceOf(RunOutcome.Died.class, outcome);
+            assertTrue(died.why().startsWith("the machine was too busy"), died.why());
+            assertTrue(bench.wasBusy());
         }
     }
 }

@@ -7,6 +7,7 @@ import coldwright.desk.run.ExceptionText;
 import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -163,6 +164,15 @@ public final class DeskModel {
     /** Shows the kitchen trials that need no machine. */
     public void openTrials() {
         turnTo(ShownPage.TRIALS);
+    }
+
+    /** Opens the course book for teachers, which has the form of a lesson. */
+    public void openCourseBook() {
+        Lesson book = LessonFolder.courseBook();
+        if (lessons.named(book.name()).isEmpty()) {
+            lessons.addFromProgram(book);
+        }
+        lessons.named(book.name()).ifPresent(this::open);
     }
 
     /** Shows the glossary and searches it for a term; empty for all. */

@@ -47,6 +47,7 @@ final class HomeView extends ScrollPage {
                 new LivingPicture(state),
                 choices,
                 course,
+                TextControls.command("home.course-book", desk::openCourseBook),
                 new CodeSentence(Messages.of("home.caution"), "home-caution"));
         WhileShown.follow(this, this::fillSoon, desk.lessons(), desk.openLessons().progress());
     }

@@ -6,7 +6,7 @@ import java.time.Duration;
 
 /**
  * The time that a run has used. Processor time counts, because it is the same on a busy machine:
- * that of this program while the snippet is compiled, then that of the bench's process.
+ * that of the compiling process, then that of the bench's process.
  */
 final class RunTime {
     /** A confined snippet can't sleep, so only a very busy machine needs as much as this. */
@@ -15,23 +15,18 @@ final class RunTime {
     private final Bench bench;
     private final boolean confined;
     private final long startNanos = System.nanoTime();
-    private final Duration atStart = ofThisProgram();
-    private Duration compiling = Duration.ZERO;
+    private final Duration compilerAtStart;
     private volatile boolean compiled;
 
     /** Starts to measure; if not confined, wall time counts, because the snippet may sleep. */
     RunTime(Bench bench, boolean confined) {
         this.bench = bench;
         this.confined = confined;
-    }
-
-    private static Duration ofThisProgram() {
-        return ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
+        this.compilerAtStart = bench.compilerTime();
     }
 
     /** The snippet is compiled and now runs. */
     void compiled() {
-        compiling = ofThisProgram().minus(atStart);
         compiled = true;
     }
 
@@ -42,12 +37,10 @@ final class RunTime {
     /** The time used so far; never more than has passed. */
     Duration used() {
         Duration wall = wall();
-        if (!confined) {
-            return wall;
-        }
-        Duration processor =
-                compiled ? compiling.plus(bench.processorTime()) : ofThisProgram().minus(atStart);
-        return processor.compareTo(wall) < 0 ? processor : wall;
+        Duration compiling = bench.compilerTime().minus(compilerAtStart);
+        Duration running = compiled ? bench.processorTime() : Duration.ZERO;
+        Duration processor = compiling.isNegative() ? running : running.plus(compiling);
+        return confined && processor.compareTo(wall) < 0 ? processor : wall;
     }
 
     private Duration wall() {

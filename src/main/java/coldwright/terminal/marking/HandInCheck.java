@@ -148,12 +148,12 @@ final class HandInCheck implements PlayListener {
         }
     }
 
-    private MarkedPrediction marked(LessonPart.Asked prediction) {
+    private MarkedStep.Answer marked(LessonPart.Asked prediction) {
         String said =
                 MarkedHandIn.oneLine(
                         handed().map(step -> step.answer(prediction.question())).orElse(""));
         String right = PredictionOutcome.words(prediction.answer());
-        return new MarkedPrediction(
+        return new MarkedStep.Answer(
                 prediction instanceof LessonPart.Prediction,
                 MarkedHandIn.oneLine(prediction.question()),
                 said,

@@ -50,21 +50,21 @@ final class MarkTable {
         boolean tried = !one.steps().isEmpty();
         String lesson =
                 one.lesson().isEmpty() ? one.file().replaceFirst("^.*[/\\\\]", "") : one.lesson();
-        List<MarkedPrediction> predictions = predictions(one);
+        List<MarkedStep.Answer> predictions = predictions(one);
         List<String> look = one.worthALook();
         return List.of(
                 cut(one.learner().isEmpty() ? "?" : one.learner(), WIDEST),
                 cut(lesson, WIDEST),
                 of(tried, one.sum(step -> step.solved), one.sum(step -> step.exercises)),
-                of(tried, count(predictions, MarkedPrediction::made), predictions.size()),
+                of(tried, count(predictions, MarkedStep.Answer::made), predictions.size()),
                 look.isEmpty() ? "" : text("table.look", look.size(), look.get(0)));
     }
 
-    private static List<MarkedPrediction> predictions(MarkedHandIn one) {
-        return one.predictions().stream().filter(MarkedPrediction::predicts).toList();
+    private static List<MarkedStep.Answer> predictions(MarkedHandIn one) {
+        return one.predictions().stream().filter(MarkedStep.Answer::predicts).toList();
     }
 
-    private static long count(List<MarkedPrediction> all, Predicate<MarkedPrediction> such) {
+    private static long count(List<MarkedStep.Answer> all, Predicate<MarkedStep.Answer> such) {
         return all.stream().filter(such).count();
     }
 
@@ -102,7 +102,7 @@ final class MarkTable {
     }
 
     private static List<Object> row(MarkedHandIn one) {
-        List<MarkedPrediction> predictions = predictions(one);
+        List<MarkedStep.Answer> predictions = predictions(one);
         return List.of(
                 one.file(),
                 one.learner(),
@@ -110,7 +110,7 @@ final class MarkTable {
                 one.date(),
                 one.sum(step -> step.solved),
                 one.sum(step -> step.exercises),
-                count(predictions, MarkedPrediction::made),
+                count(predictions, MarkedStep.Answer::made),
                 predictions.size(),
                 String.join("; ", one.worthALook()),
                 text(one.passes() ? "table.yes" : "table.no"),
@@ -136,7 +136,7 @@ final class MarkTable {
                 step.snippets,
                 step.passed,
                 step.checks,
-                String.join("; ", step.predictions.stream().map(MarkedPrediction::brief).toList()),
+                String.join("; ", step.predictions.stream().map(MarkedStep.Answer::brief).toList()),
                 String.join("; ", step.troubles));
     }
 

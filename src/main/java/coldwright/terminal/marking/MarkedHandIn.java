@@ -48,7 +48,7 @@ public record MarkedHandIn(
         return steps.stream().mapToInt(count).sum();
     }
 
-    List<MarkedPrediction> predictions() {
+    List<MarkedStep.Answer> predictions() {
         return steps.stream().flatMap(step -> step.predictions.stream()).toList();
     }
 

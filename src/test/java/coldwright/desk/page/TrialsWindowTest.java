@@ -93,6 +93,28 @@ class TrialsWindowTest {
     }
 
     @Test
+    void theCourseBookOpensAsALesson(FxRobot robot) throws Exception {
+        goHome(robot);
+        Button link =
+                waitFor(
+                        () ->
+                                robot
+                                        .lookup("For teachers: the course book")
+                                        .queryAllAs(Button.class)
+                                        .stream()
+                                        .findFirst()
+                                        .orElse(null),
+                        "the link");
+        for (int time = 1; time <= 2; time++) {
+            robot.interact(link::fire);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertEquals(ShownPage.LESSON, desk.place().get());
+            assertEquals("The course", desk.open().get().lesson().title());
+            robot.interact(desk::goHome);
+        }
+    }
+
+    @Test
     void backByButtonEscapeAndAltLeft(FxRobot robot) throws Exception {
         openTrials(robot);
         robot.clickOn("Back");
