@@ -23,8 +23,8 @@ final class SnippetCompilation implements AutoCloseable {
     private final CompilerClient compiler;
     private final List<CompiledStep> steps = new ArrayList<>();
 
-    SnippetCompilation(BenchSettings settings) {
-        compiler = new CompilerClient(settings);
+    SnippetCompilation(CompilerClient compiler) {
+        this.compiler = compiler;
     }
 
     /** Starts the compiling process. */
