@@ -34,7 +34,7 @@ final class ExceptionMessages {
     private ExceptionMessages() {}
 
     static String text(String key, Object... values) {
-        return TEXTS.text(Words.shown(), key, values);
+        return TEXTS.shown(key, values);
     }
 
     /**

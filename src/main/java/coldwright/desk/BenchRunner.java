@@ -28,12 +28,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     private CompletableFuture<Bench> bench;
     private boolean closed;
 
-    /**
-     * A bench that isn't open yet.
-     *
-     * @param work a thread to open it on
-     * @param preferences gives the limits each time a bench is opened
-     */
+    /** A bench that isn't open yet; the limits are read each time one is opened. */
     public BenchRunner(Executor work, Supplier<Preferences> preferences) {
         this.work = work;
         this.preferences = preferences;
@@ -67,15 +62,18 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
 
     /** The limits have changed: stops what runs, and the next run gets a new bench. */
     public void renew() {
-        CompletableFuture<Bench> old;
-        synchronized (this) {
-            old = bench;
-            bench = null;
-        }
+        CompletableFuture<Bench> old = taken();
         if (old != null) {
             old.thenAcceptAsync(Bench::close, work);
             open();
         }
+    }
+
+    /** Takes the bench away; null if none was opened. */
+    private synchronized CompletableFuture<Bench> taken() {
+        CompletableFuture<Bench> old = bench;
+        bench = null;
+        return old;
     }
 
     @Override
@@ -107,8 +105,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
         CompletableFuture<Bench> last;
         synchronized (this) {
             closed = true;
-            last = bench;
-            bench = null;
+            last = taken();
         }
         if (last != null) {
             last.thenAccept(Bench::close).join();

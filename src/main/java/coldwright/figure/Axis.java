@@ -45,6 +45,11 @@ public record Axis(String label, String unit, OptionalDouble from, OptionalDoubl
         return new Axis(label, unit, OptionalDouble.of(newFrom), OptionalDouble.of(newTo));
     }
 
+    /** A number with the unit. */
+    String with(String number) {
+        return unit.isBlank() ? number : number + " " + unit;
+    }
+
     /** {@return label and unit, as shown beside the axis, such as {@code temperature, °C}} */
     public String caption() {
         return unit.isEmpty() ? label : label + ", " + unit;

@@ -14,12 +14,12 @@ final class CurveCrossings {
     private CurveCrossings() {}
 
     static List<String> describe(Figure figure) {
-        List<Series.Curve> curves = new ArrayList<>();
-        for (Series series : figure.series()) {
-            if (series instanceof Series.Curve curve && rises(curve.x())) {
-                curves.add(curve);
-            }
-        }
+        List<Series.Curve> curves =
+                figure.series().stream()
+                        .filter(Series.Curve.class::isInstance)
+                        .map(Series.Curve.class::cast)
+                        .filter(curve -> rises(curve.x()))
+                        .toList();
         List<String> sentences = new ArrayList<>();
         if (curves.size() < 2 || curves.size() > MOST_LINES) {
             return sentences;
@@ -29,9 +29,8 @@ final class CurveCrossings {
                 addCrossing(curves.get(i), curves.get(k), figure, sentences);
             }
         }
-        boolean pair = curves.size() == 2 && sentences.isEmpty();
-        if (pair) {
-            addOrder(curves.get(0), curves.get(1), sentences);
+        if (curves.size() == 2 && sentences.isEmpty()) {
+            addOrder(curves.get(0), curves.get(1), figure, sentences);
         }
         return sentences.size() <= MOST_CROSSINGS
                 ? sentences
@@ -49,7 +48,7 @@ final class CurveCrossings {
 
     private static void addCrossing(
             Series.Curve one, Series.Curve other, Figure figure, List<String> sentences) {
-        double least = TOUCHING * height(one, other);
+        double least = TOUCHING * height(one, other, figure);
         double lastX = Double.NaN;
         double lastApart = 0;
         for (int i = 0; i < one.size(); i++) {
@@ -64,27 +63,23 @@ final class CurveCrossings {
             }
             if (lastApart * apart < 0) {
                 double cross = lastX + (x - lastX) * lastApart / (lastApart - apart);
-                CurveShape curveShape = CurveShape.of(one.x(), one.y());
+                CurveShape shape = CurveShape.of(one.x(), one.y(), figure);
                 sentences.add(
                         "%s and %s cross at %s, %s"
                                 .formatted(
                                         one.name(),
                                         other.name(),
-                                        with(
-                                                TypesetNumber.plain(cross, curveShape.xWidth()),
-                                                figure.x()),
-                                        with(
-                                                TypesetNumber.plain(
-                                                        at(one, cross), curveShape.yWidth()),
-                                                figure.y())));
+                                        figure.x().with(shape.xNumber(cross)),
+                                        figure.y().with(shape.yNumber(at(one, cross)))));
             }
             lastX = x;
             lastApart = apart;
         }
     }
 
-    private static void addOrder(Series.Curve one, Series.Curve other, List<String> sentences) {
-        double least = TOUCHING * height(one, other);
+    private static void addOrder(
+            Series.Curve one, Series.Curve other, Figure figure, List<String> sentences) {
+        double least = TOUCHING * height(one, other, figure);
         boolean above = false;
         boolean below = false;
         for (int i = 0; i < one.size(); i++) {
@@ -99,14 +94,10 @@ final class CurveCrossings {
         }
     }
 
-    private static double height(Series.Curve one, Series.Curve other) {
+    private static double height(Series.Curve one, Series.Curve other, Figure figure) {
         return Math.max(
-                CurveShape.of(one.x(), one.y()).yWidth(),
-                CurveShape.of(other.x(), other.y()).yWidth());
-    }
-
-    private static String with(String number, Axis axis) {
-        return axis.unit().isBlank() ? number : number + " " + axis.unit();
+                CurveShape.of(one.x(), one.y(), figure).yWidth(),
+                CurveShape.of(other.x(), other.y(), figure).yWidth());
     }
 
     /** The value of a curve at an x value, linearly interpolated; NaN outside its range. */

@@ -1,10 +1,13 @@
 package coldwright.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Describes a curve through its finite points: where it turns and where it levels off. */
-final class CurveShape {
+record CurveShape(NumberColumn x, NumberColumn y, boolean gaps, Figure figure) {
     /** A rise or fall of less than this share of the curve's range doesn't count as a turn. */
     private static final double NO_TURN = 0.02;
 
@@ -16,147 +19,116 @@ final class CurveShape {
 
     private static final int MOST_TURNS = 3;
 
-    private final double[] x;
-    private final double[] y;
-    private final boolean gaps;
-
-    private CurveShape(double[] x, double[] y, boolean gaps) {
-        this.x = x;
-        this.y = y;
-        this.gaps = gaps;
-    }
-
-    static CurveShape of(NumberColumn xs, NumberColumn ys) {
-        double[] x = new double[xs.size()];
-        double[] y = new double[xs.size()];
-        int count = 0;
-        int first = -1;
-        int last = -1;
-        for (int i = 0; i < xs.size(); i++) {
-            if (Double.isFinite(xs.at(i)) && Double.isFinite(ys.at(i))) {
-                x[count] = xs.at(i);
-                y[count] = ys.at(i);
-                count++;
-                first = first < 0 ? i : first;
-                last = i;
-            }
-        }
-        boolean gaps = count > 0 && last - first + 1 > count;
+    static CurveShape of(NumberColumn xs, NumberColumn ys, Figure figure) {
+        int[] finite =
+                IntStream.range(0, xs.size())
+                        .filter(i -> Double.isFinite(xs.at(i)) && Double.isFinite(ys.at(i)))
+                        .toArray();
+        int count = finite.length;
         return new CurveShape(
-                java.util.Arrays.copyOf(x, count), java.util.Arrays.copyOf(y, count), gaps);
+                NumberColumn.of(Arrays.stream(finite).mapToDouble(xs::at).toArray()),
+                NumberColumn.of(Arrays.stream(finite).mapToDouble(ys::at).toArray()),
+                count > 0 && finite[count - 1] - finite[0] + 1 > count,
+                figure);
     }
 
     int size() {
-        return x.length;
+        return x.size();
     }
 
-    int lowest() {
-        return extreme(y, -1);
+    DoubleSummaryStatistics xRange() {
+        return Arrays.stream(x.toArray()).summaryStatistics();
     }
 
-    int highest() {
-        return extreme(y, 1);
-    }
-
-    int leftmost() {
-        return extreme(x, -1);
-    }
-
-    int rightmost() {
-        return extreme(x, 1);
-    }
-
-    private static int extreme(double[] values, int sign) {
-        int best = 0;
-        for (int i = 1; i < values.length; i++) {
-            if (sign * values[i] > sign * values[best]) {
-                best = i;
-            }
-        }
-        return best;
+    DoubleSummaryStatistics yRange() {
+        return Arrays.stream(y.toArray()).summaryStatistics();
     }
 
     double yWidth() {
-        return size() == 0 ? 0 : y[highest()] - y[lowest()];
+        return size() == 0 ? 0 : yRange().getMax() - yRange().getMin();
     }
 
-    double xWidth() {
-        return size() == 0 ? 0 : x[rightmost()] - x[leftmost()];
+    String yNumber(double value) {
+        return TypesetNumber.plain(value, yWidth());
     }
 
-    String yNumber(int i) {
-        return TypesetNumber.plain(y[i], yWidth());
+    String xNumber(double value) {
+        return TypesetNumber.plain(value, size() == 0 ? 0 : xRange().getMax() - xRange().getMin());
     }
 
-    String xNumber(int i) {
-        return TypesetNumber.plain(x[i], xWidth());
+    /** The y value of a point with its unit. */
+    String y(int i) {
+        return figure.y().with(yNumber(y.at(i)));
     }
 
-    String y(int i, Axis axis) {
-        return yNumber(i) + (axis.unit().isBlank() ? "" : " " + axis.unit());
+    /** The x value of a point with its unit. */
+    String x(int i) {
+        return figure.x().with(xNumber(x.at(i)));
     }
 
-    String x(int i, Axis axis) {
-        return xNumber(i) + (axis.unit().isBlank() ? "" : " " + axis.unit());
+    String point(int i) {
+        return y(i) + " at " + x(i);
     }
 
     /** Describes the whole curve in words. */
-    String describe(Figure figure) {
-        if (size() == 0) {
-            return "no points";
+    String describe() {
+        if (size() < 2) {
+            return size() == 0 ? "no points" : point(0);
         }
+        int last = size() - 1;
         String way =
-                " as %s goes from %s to %s"
+                " as %s %s from %s to %s"
                         .formatted(
                                 figure.x().label().isBlank() ? "x" : figure.x().label(),
-                                xNumber(0),
-                                x(size() - 1, figure.x()));
-        if (x[size() - 1] > x[0]) {
-            way = way.replace(" goes ", " rises ");
-        }
-        String withGaps = gaps ? ", with gaps" : "";
-        if (size() == 1) {
-            return y(0, figure.y()) + " at " + x(0, figure.x());
-        }
-        if (yWidth() <= 1e-9 * Math.max(Math.abs(y[lowest()]), Math.abs(y[highest()]))) {
-            return "stays at " + y(0, figure.y()) + way + withGaps;
-        }
+                                x.at(last) > x.at(0) ? "rises" : "goes",
+                                xNumber(x.at(0)),
+                                x(last));
+        DoubleSummaryStatistics range = yRange();
+        double largest = Math.max(Math.abs(range.getMin()), Math.abs(range.getMax()));
         List<Integer> turns = turns();
-        if (turns.size() > MOST_TURNS) {
-            return "goes up and down between %s and %s"
-                            .formatted(yNumber(lowest()), y(highest(), figure.y()))
-                    + way
-                    + withGaps;
+        String course;
+        if (yWidth() <= 1e-9 * largest) {
+            course = "stays at " + y(0) + way;
+        } else if (turns.size() > MOST_TURNS) {
+            course =
+                    "goes up and down between %s and %s%s"
+                            .formatted(
+                                    yNumber(range.getMin()),
+                                    figure.y().with(yNumber(range.getMax())),
+                                    way);
+        } else {
+            course = legs(turns) + way + (turns.isEmpty() ? levelled() : "");
         }
-        return legs(turns, figure) + (turns.isEmpty() ? way + levelled(figure) : way) + withGaps;
+        return course + (gaps ? ", with gaps" : "");
     }
 
-    private String legs(List<Integer> turns, Figure figure) {
+    private String legs(List<Integer> turns) {
         StringBuilder text = new StringBuilder();
         int from = 0;
         for (int turn : turns) {
-            text.append(from == 0 ? leg(from, turn) + " from " + yNumber(0) : leg(from, turn));
-            text.append(" to ").append(y(turn, figure.y()));
-            text.append(" at ").append(x(turn, figure.x())).append(", then ");
+            text.append(leg(from, turn)).append(" at ").append(x(turn)).append(", then ");
             from = turn;
         }
-        int end = size() - 1;
-        String start = from == 0 ? " from " + yNumber(0) : "";
-        return text + leg(from, end) + start + " to " + y(end, figure.y());
+        return text + leg(from, size() - 1);
     }
 
     private String leg(int from, int to) {
-        return y[to] > y[from] ? "rises" : "falls";
+        return (y.at(to) > y.at(from) ? "rises" : "falls")
+                + (from == 0 ? " from " + yNumber(y.at(0)) : "")
+                + (" to " + y(to));
     }
 
-    private String levelled(Figure figure) {
-        double end = y[size() - 1];
-        int i = size() - 1;
-        while (i > 0 && Math.abs(y[i - 1] - end) <= LEVEL * yWidth()) {
+    private String levelled() {
+        int last = size() - 1;
+        int i = last;
+        double least = LEVEL * yWidth();
+        while (i > 0 && Math.abs(y.at(i - 1) - y.at(last)) <= least) {
             i--;
         }
-        boolean level = Math.abs(x[size() - 1] - x[i]) >= LAST_PART * xWidth();
-        return level && i > 0 ? ", levelling off from about " + x(i, figure.x()) : "";
+        DoubleSummaryStatistics range = xRange();
+        boolean level =
+                Math.abs(x.at(last) - x.at(i)) >= LAST_PART * (range.getMax() - range.getMin());
+        return level && i > 0 ? ", levelling off from about " + x(i) : "";
     }
 
     /** The turning points, except those too small to be seen. */
@@ -167,11 +139,14 @@ final class CurveShape {
         int direction = 0;
         for (int i = 1; i < size(); i++) {
             if (direction == 0) {
-                direction = Math.abs(y[i] - y[0]) > least ? (int) Math.signum(y[i] - y[0]) : 0;
+                direction =
+                        Math.abs(y.at(i) - y.at(0)) > least
+                                ? (int) Math.signum(y.at(i) - y.at(0))
+                                : 0;
                 extreme = direction == 0 ? 0 : i;
-            } else if (direction * y[i] > direction * y[extreme]) {
+            } else if (direction * y.at(i) > direction * y.at(extreme)) {
                 extreme = i;
-            } else if (direction * (y[extreme] - y[i]) > least) {
+            } else if (direction * (y.at(extreme) - y.at(i)) > least) {
                 turns.add(extreme);
                 direction = -direction;
                 extreme = i;

@@ -165,9 +165,7 @@ public record Drawing(
 
     /** Adds a moment that is not earlier than the existing ones. */
     public Drawing at(Moment moment) {
-        List<Moment> all = new ArrayList<>(moments);
-        all.add(moment);
-        return new Drawing(title, field, bar, ground, warmth, all, writtenText, sources);
+        return at(List.of(moment));
     }
 
     /** Adds moments in the order of time. */
@@ -184,17 +182,12 @@ public record Drawing(
         return new Drawing(title, field, bar, ground, warmth, moments, writtenText, all);
     }
 
-    /** The same drawing with another title. */
-    public Drawing titled(String newTitle) {
-        return new Drawing(newTitle, field, bar, ground, warmth, moments, writtenText, sources);
-    }
-
     /** Sets the alternative text, in place of the text computed from the data. */
     public Drawing text(String text) {
         return new Drawing(title, field, bar, ground, warmth, moments, text, sources);
     }
 
-    /** The number of points of all its moments. */
+    @Override
     public long size() {
         return moments.stream().mapToLong(Moment::size).sum();
     }

@@ -1,6 +1,7 @@
 package coldwright.figure;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,36 +11,21 @@ import java.util.Map;
 final class DrawingDescription {
     private DrawingDescription() {}
 
-    static String describe(Drawing drawing) {
-        if (!drawing.writtenText().isBlank()) {
-            return drawing.writtenText();
-        }
-        List<String> sentences = new ArrayList<>();
-        sentences.add(drawing.title());
+    /** The sentences after the title. */
+    static List<String> sentences(Drawing drawing) {
         Drawing.Field field = drawing.field();
-        sentences.add(
+        String size =
                 "A field of %s by %s %s"
                         .formatted(
                                 TypesetNumber.plain(field.width(), field.width()),
                                 TypesetNumber.plain(field.height(), field.height()),
-                                field.unit()));
-        List<Drawing.Moment> moments = drawing.moments();
-        if (moments.isEmpty()) {
-            sentences.add("Nothing is drawn yet");
-        } else {
-            sentences.add(describe(drawing, 0));
-        }
-        if (moments.size() > 1) {
-            sentences.add(describe(drawing, moments.size() - 1));
-        }
-        StringBuilder text = new StringBuilder();
-        for (String sentence : sentences) {
-            if (!sentence.isBlank()) {
-                String end = sentence.strip().matches("(?s).*[.!?…]") ? "" : ".";
-                text.append(text.isEmpty() ? "" : " ").append(sentence.strip()).append(end);
-            }
-        }
-        return text.toString();
+                                field.unit());
+        int last = drawing.moments().size() - 1;
+        return last < 0
+                ? List.of(size, "Nothing is drawn yet")
+                : last == 0
+                        ? List.of(size, describe(drawing, 0))
+                        : List.of(size, describe(drawing, 0), describe(drawing, last));
     }
 
     private static String describe(Drawing drawing, int index) {
@@ -48,35 +34,47 @@ final class DrawingDescription {
         if (!moment.label().isBlank()) {
             parts.add(moment.label());
         }
-        Map<Tint.Role, PieceGroup> kins = new EnumMap<>(Tint.Role.class);
-        double coldest = Double.POSITIVE_INFINITY;
-        double warmest = Double.NEGATIVE_INFINITY;
+        Map<Tint.Role, DoubleSummaryStatistics> diameters = new EnumMap<>(Tint.Role.class);
+        DoubleSummaryStatistics warmth = new DoubleSummaryStatistics();
         for (Piece piece : moment.pieces()) {
             if (piece instanceof Piece.Disc disc) {
-                count(kins, disc.tint(), 2 * disc.radius());
+                of(disc.tint(), diameters).accept(2 * disc.radius());
             } else if (piece instanceof Piece.Outline outline) {
-                count(kins, outline.tint(), 2 * Math.sqrt(area(outline) / Math.PI));
+                of(outline.tint(), diameters).accept(2 * Math.sqrt(area(outline) / Math.PI));
             } else if (piece instanceof Piece.Band band
                     && band.upper().role() == Tint.Role.WARMTH) {
-                double one = band.upper().temperatureC();
-                double other = band.lower().temperatureC();
-                coldest = Math.min(coldest, Math.min(one, other));
-                warmest = Math.max(warmest, Math.max(one, other));
+                warmth.accept(band.upper().temperatureC());
+                warmth.accept(band.lower().temperatureC());
             }
         }
-        kins.forEach(
-                (role, pieceGroup) -> parts.add(pieceGroup.describe(role, drawing.field().unit())));
-        if (coldest <= warmest) {
-            double wide = Math.max(warmest - coldest, 1);
+        diameters.forEach(
+                (role, all) ->
+                        parts.add(
+                                "%d %s of %s, on average %s %s across"
+                                        .formatted(
+                                                all.getCount(),
+                                                all.getCount() == 1 ? "piece" : "pieces",
+                                                role.name()
+                                                        .toLowerCase(Locale.ROOT)
+                                                        .replace('_', ' '),
+                                                TypesetNumber.plain(
+                                                        all.getAverage(), all.getAverage()),
+                                                drawing.field().unit())));
+        if (warmth.getCount() > 0) {
+            double wide = Math.max(warmth.getMax() - warmth.getMin(), 1);
             parts.add(
                     "temperatures from %s to %s °C"
                             .formatted(
-                                    TypesetNumber.plain(coldest, wide),
-                                    TypesetNumber.plain(warmest, wide)));
+                                    TypesetNumber.plain(warmth.getMin(), wide),
+                                    TypesetNumber.plain(warmth.getMax(), wide)));
         }
         String when = drawing.moments().size() > 1 ? when(drawing, index) + ": " : "";
-        String what = parts.isEmpty() ? "nothing" : String.join("; ", parts);
-        return when + what;
+        return when + (parts.isEmpty() ? "nothing" : String.join("; ", parts));
+    }
+
+    private static DoubleSummaryStatistics of(
+            Tint tint, Map<Tint.Role, DoubleSummaryStatistics> diameters) {
+        return diameters.computeIfAbsent(tint.role(), role -> new DoubleSummaryStatistics());
     }
 
     private static String when(Drawing drawing, int index) {
@@ -95,10 +93,6 @@ final class DrawingDescription {
         return moment.unit().isBlank() ? "" : number + " " + moment.unit();
     }
 
-    private static void count(Map<Tint.Role, PieceGroup> kins, Tint tint, double diameter) {
-        kins.computeIfAbsent(tint.role(), role -> new PieceGroup()).add(diameter);
-    }
-
     private static double area(Piece.Outline outline) {
         double twice = 0;
         for (int i = 0; i < outline.size(); i++) {
@@ -108,28 +102,5 @@ final class DrawingDescription {
                             - outline.x().at(next) * outline.y().at(i);
         }
         return Math.abs(twice) / 2;
-    }
-
-    /** Pieces of one kind: their number and sizes. */
-    private static final class PieceGroup {
-        private int count;
-        private double sum;
-
-        void add(double diameter) {
-            count++;
-            sum += diameter;
-        }
-
-        String describe(Tint.Role role, String unit) {
-            String name = role.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            double mean = sum / count;
-            return "%d %s of %s, on average %s %s across"
-                    .formatted(
-                            count,
-                            count == 1 ? "piece" : "pieces",
-                            name,
-                            TypesetNumber.plain(mean, mean),
-                            unit);
-        }
     }
 }

@@ -16,4 +16,7 @@ public sealed interface Exhibit permits Figure, Drawing {
 
     /** {@return the sources of data or model; may be empty} */
     List<String> sources();
+
+    /** {@return the points that count towards the limit, of all series, pieces and moments} */
+    long size();
 }

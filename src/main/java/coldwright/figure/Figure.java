@@ -1,11 +1,15 @@
 package coldwright.figure;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * A chart as plain data.
@@ -17,7 +21,8 @@ import java.util.function.DoubleUnaryOperator;
  *       .source("CRC Handbook of Chemistry and Physics, 102nd ed.")
  * }</pre>
  *
- * Immutable: each call returns a new figure. A figure has either bars, or curves, points and bands.
+ * Immutable: each call returns a new figure. A figure has either bars, or box plots, or everything
+ * else.
  *
  * @param title what it shows
  * @param x the x axis
@@ -54,12 +59,8 @@ public record Figure(
                                 .formatted(title, one.name()));
             }
         }
-        long bars = series.stream().filter(Series.Bars.class::isInstance).count();
-        if (bars > 0 && bars < series.size()) {
-            throw new IllegalArgumentException(
-                    "the figure \"%s\" mixes bars with lines or points; give each a figure of its own"
-                            .formatted(title));
-        }
+        alone(title, series, Series.Bars.class, "bars");
+        alone(title, series, Series.BoxPlot.class, "box plots");
     }
 
     /** An empty figure with a title. */
@@ -74,7 +75,7 @@ public record Figure(
      * @param unit its unit, may be empty
      */
     public Figure x(String label, String unit) {
-        return withX(Axis.of(label, unit));
+        return on(Axis.of(label, unit), y);
     }
 
     /**
@@ -84,7 +85,7 @@ public record Figure(
      * @param unit its unit, may be empty
      */
     public Figure y(String label, String unit) {
-        return withY(Axis.of(label, unit));
+        return on(x, Axis.of(label, unit));
     }
 
     /**
@@ -94,7 +95,7 @@ public record Figure(
      * @param to upper end, in the axis' unit
      */
     public Figure xBetween(double from, double to) {
-        return withX(x.between(from, to));
+        return on(x.between(from, to), y);
     }
 
     /**
@@ -104,7 +105,7 @@ public record Figure(
      * @param to upper end, in the axis' unit
      */
     public Figure yBetween(double from, double to) {
-        return withY(y.between(from, to));
+        return on(x, y.between(from, to));
     }
 
     /**
@@ -168,6 +169,61 @@ public record Figure(
     }
 
     /**
+     * Adds a heat map of a function and fits the axes to it.
+     *
+     * @param name the quantity of the values with its unit, such as {@code ice, %}
+     * @param xs the x values of the cells' middles, rising by even steps
+     * @param ys their y values, rising by even steps
+     * @param function gives the value at an x and a y value
+     */
+    public Figure heatMap(String name, double[] xs, double[] ys, DoubleBinaryOperator function) {
+        int cells = xs.length * ys.length;
+        NumberColumn x = NumberColumn.of(range(cells).map(i -> xs[(int) i % xs.length]).toArray());
+        NumberColumn y = NumberColumn.of(range(cells).map(i -> ys[(int) i / xs.length]).toArray());
+        NumberColumn values =
+                NumberColumn.of(
+                        range(cells)
+                                .map(i -> function.applyAsDouble(x.at((int) i), y.at((int) i)))
+                                .toArray());
+        Figure with = plus(new Series.HeatMap(name, x, y, values));
+        NumberColumn across = Series.HeatMap.edges(x);
+        NumberColumn up = Series.HeatMap.edges(y);
+        return with.xBetween(across.at(0), across.at(1)).yBetween(up.at(0), up.at(1));
+    }
+
+    /**
+     * Adds a histogram of values, from the least to the largest.
+     *
+     * @param name the name in the legend
+     * @param values the values, on the x axis; what isn't finite is left out
+     * @param bins the number of bins, 1 or more
+     */
+    public Figure histogram(String name, double[] values, int bins) {
+        DoubleSummaryStatistics range =
+                DoubleStream.of(values).filter(Double::isFinite).summaryStatistics();
+        double more = range.getMin() == range.getMax() ? 0.5 : 0;
+        double from = range.getMin() - more;
+        double to = range.getMax() + more;
+        double[] counts = new double[Math.max(0, bins)];
+        for (double value : counts.length == 0 ? new double[0] : values) {
+            if (Double.isFinite(value)) {
+                counts[(int) Math.min(bins - 1, (value - from) / (to - from) * bins)]++;
+            }
+        }
+        return plus(new Series.Histogram(name, from, to, NumberColumn.of(counts)));
+    }
+
+    /**
+     * Adds a box plot of values.
+     *
+     * @param name the label under the box
+     * @param values the values, on the y axis
+     */
+    public Figure boxPlot(String name, double[] values) {
+        return plus(new Series.BoxPlot(name, NumberColumn.of(values)));
+    }
+
+    /**
      * Adds a vertical line at an x value.
      *
      * @param label what it marks
@@ -199,6 +255,11 @@ public record Figure(
         return new Figure(title, x, y, series, marks, text, sources);
     }
 
+    @Override
+    public long size() {
+        return series.stream().mapToLong(Series::size).sum();
+    }
+
     /** Adds a series. */
     public Figure plus(Series one) {
         List<Series> all = new ArrayList<>(series);
@@ -212,11 +273,20 @@ public record Figure(
         return new Figure(title, x, y, series, all, writtenText, sources);
     }
 
-    private Figure withX(Axis axis) {
-        return new Figure(title, axis, y, series, marks, writtenText, sources);
+    private static DoubleStream range(int size) {
+        return IntStream.range(0, size).asDoubleStream();
     }
 
-    private Figure withY(Axis axis) {
-        return new Figure(title, x, axis, series, marks, writtenText, sources);
+    private static void alone(String title, List<Series> all, Class<?> kind, String name) {
+        long count = all.stream().filter(kind::isInstance).count();
+        if (count > 0 && count < all.size()) {
+            throw new IllegalArgumentException(
+                    "the figure \"%s\" mixes %s with other data; give each a figure of its own"
+                            .formatted(title, name));
+        }
+    }
+
+    private Figure on(Axis newX, Axis newY) {
+        return new Figure(title, newX, newY, series, marks, writtenText, sources);
     }
 }

@@ -1,8 +1,13 @@
 package coldwright.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.StringJoiner;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Alternative text for a figure, computed from the data.
@@ -23,13 +28,22 @@ public final class FigureDescription {
      * sentences computed from the data}
      */
     public static String describe(Exhibit exhibit) {
+        if (!exhibit.writtenText().isBlank()) {
+            return exhibit.writtenText();
+        }
+        List<String> sentences = new ArrayList<>(List.of(exhibit.title()));
         if (exhibit instanceof Figure figure) {
-            return describe(figure);
+            addSentences(figure, sentences);
+        } else if (exhibit instanceof Drawing drawing) {
+            sentences.addAll(DrawingDescription.sentences(drawing));
+        } else {
+            throw new AssertionError(exhibit.getClass());
         }
-        if (exhibit instanceof Drawing drawing) {
-            return DrawingDescription.describe(drawing);
-        }
-        throw new AssertionError(exhibit.getClass());
+        return sentences.stream()
+                .map(String::strip)
+                .filter(sentence -> !sentence.isEmpty())
+                .map(sentence -> sentence.matches("(?s).*[.!?…]") ? sentence : sentence + ".")
+                .collect(Collectors.joining(" "));
     }
 
     /**
@@ -42,32 +56,19 @@ public final class FigureDescription {
         return DrawingDescription.time(drawing, moment);
     }
 
-    /** {@return a description: the author's own text if there is one, else one from the data} */
-    public static String describe(Figure figure) {
-        if (!figure.writtenText().isBlank()) {
-            return figure.writtenText();
-        }
-        List<String> sentences = new ArrayList<>();
-        sentences.add(figure.title());
+    private static void addSentences(Figure figure, List<String> sentences) {
         sentences.add(axes(figure));
         if (figure.series().isEmpty()) {
             sentences.add("Nothing is drawn yet");
         }
         for (Series series : figure.series()) {
-            sentences.add(named(series, describe(series, figure)));
+            String text = describe(series, figure);
+            sentences.add(series.name().isBlank() ? capital(text) : series.name() + ": " + text);
         }
         sentences.addAll(CurveCrossings.describe(figure));
         for (ReferenceLine mark : figure.marks()) {
             sentences.add(marked(mark, figure));
         }
-        StringJoiner text = new StringJoiner(" ");
-        for (String sentence : sentences) {
-            if (!sentence.isBlank()) {
-                String end = sentence.strip().matches("(?s).*[.!?…]") ? "" : ".";
-                text.add(sentence.strip() + end);
-            }
-        }
-        return text.toString();
     }
 
     /**
@@ -75,7 +76,7 @@ public final class FigureDescription {
      * °C as sucrose rises from 0 to 40 %}}
      */
     public static String course(Series.Curve curve, Figure figure) {
-        return CurveShape.of(curve.x(), curve.y()).describe(figure);
+        return CurveShape.of(curve.x(), curve.y(), figure).describe();
     }
 
     private static String axes(Figure figure) {
@@ -96,96 +97,156 @@ public final class FigureDescription {
             return text;
         }
         int first = text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(java.util.Locale.ROOT) + text.substring(first);
-    }
-
-    private static String named(Series series, String text) {
-        return series.name().isBlank() ? capital(text) : series.name() + ": " + text;
+        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
     }
 
     private static String describe(Series series, Figure figure) {
         if (series instanceof Series.Curve curve) {
-            return CurveShape.of(curve.x(), curve.y()).describe(figure);
+            return CurveShape.of(curve.x(), curve.y(), figure).describe();
         } else if (series instanceof Series.Dots dots) {
             return points(dots, figure);
         } else if (series instanceof Series.Band band) {
             return band(band, figure);
         } else if (series instanceof Series.Bars bars) {
             return bars(bars, figure.y());
+        } else if (series instanceof Series.HeatMap map) {
+            return heatMap(map, figure);
+        } else if (series instanceof Series.Histogram histogram) {
+            return histogram(histogram, figure.x());
+        } else if (series instanceof Series.BoxPlot box) {
+            return boxPlot(box, figure.y());
         }
         throw new AssertionError(series.getClass());
     }
 
     private static String points(Series.Dots dots, Figure figure) {
-        CurveShape curveShape = CurveShape.of(dots.x(), dots.y());
-        String count =
-                curveShape.size() == 1 ? "one point" : "%d points".formatted(curveShape.size());
-        return curveShape.size() == 0
-                ? "no points"
-                : curveShape.size() == 1
-                        ? "%s, %s at %s"
-                                .formatted(
-                                        count,
-                                        curveShape.y(0, figure.y()),
-                                        curveShape.x(0, figure.x()))
-                        : "%s, from %s to %s, between %s and %s"
-                                .formatted(
-                                        count,
-                                        curveShape.xNumber(curveShape.leftmost()),
-                                        curveShape.x(curveShape.rightmost(), figure.x()),
-                                        curveShape.yNumber(curveShape.lowest()),
-                                        curveShape.y(curveShape.highest(), figure.y()));
+        CurveShape shape = CurveShape.of(dots.x(), dots.y(), figure);
+        return switch (shape.size()) {
+            case 0 -> "no points";
+            case 1 -> "one point, " + shape.point(0);
+            default ->
+                    "%d points, from %s to %s, between %s and %s"
+                            .formatted(
+                                    shape.size(),
+                                    shape.xNumber(shape.xRange().getMin()),
+                                    figure.x().with(shape.xNumber(shape.xRange().getMax())),
+                                    shape.yNumber(shape.yRange().getMin()),
+                                    figure.y().with(shape.yNumber(shape.yRange().getMax())));
+        };
     }
 
     private static String band(Series.Band band, Figure figure) {
-        CurveShape low = CurveShape.of(band.x(), band.low());
-        CurveShape high = CurveShape.of(band.x(), band.high());
+        CurveShape low = CurveShape.of(band.x(), band.low(), figure);
+        CurveShape high = CurveShape.of(band.x(), band.high(), figure);
         if (low.size() == 0 || high.size() == 0) {
             return "a band without points";
         }
-        return "a band, from %s–%s at %s to %s–%s at %s"
+        return "a band, from %s–%s to %s–%s"
                 .formatted(
-                        low.yNumber(0),
-                        high.y(0, figure.y()),
-                        low.x(0, figure.x()),
-                        low.yNumber(low.size() - 1),
-                        high.y(high.size() - 1, figure.y()),
-                        low.x(low.size() - 1, figure.x()));
+                        low.yNumber(low.y().at(0)),
+                        high.y(0) + " at " + low.x(0),
+                        low.yNumber(low.y().at(low.size() - 1)),
+                        high.y(high.size() - 1) + " at " + low.x(low.size() - 1));
     }
 
     private static String bars(Series.Bars bars, Axis axis) {
-        List<Integer> drawn = new ArrayList<>();
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < bars.size(); i++) {
-            double value = bars.values().at(i);
-            if (Double.isFinite(value)) {
-                drawn.add(i);
-                least = Math.min(least, value);
-                most = Math.max(most, value);
-            }
-        }
+        List<Integer> drawn =
+                IntStream.range(0, bars.size())
+                        .filter(i -> Double.isFinite(bars.values().at(i)))
+                        .boxed()
+                        .toList();
         if (drawn.isEmpty()) {
             return "no bars";
         }
-        double width = Math.max(Math.abs(least), Math.abs(most)) / 5;
-        StringJoiner told = new StringJoiner(", ");
-        for (int i : drawn) {
-            double value = bars.values().at(i);
-            if (drawn.size() < MANY_BARS || value == least || value == most) {
-                told.add(bars.words().get(i) + " " + TypesetNumber.plain(value, width));
-            }
+        DoubleSummaryStatistics range =
+                drawn.stream().mapToDouble(bars.values()::at).summaryStatistics();
+        double width = Math.max(Math.abs(range.getMin()), Math.abs(range.getMax())) / 5;
+        boolean all = drawn.size() < MANY_BARS;
+        String values =
+                drawn.stream()
+                        .filter(
+                                i ->
+                                        all
+                                                || bars.values().at(i) == range.getMin()
+                                                || bars.values().at(i) == range.getMax())
+                        .map(
+                                i ->
+                                        bars.words().get(i)
+                                                + " "
+                                                + TypesetNumber.plain(bars.values().at(i), width))
+                        .collect(Collectors.joining(", "));
+        return (all ? "" : drawn.size() + " bars, of these ") + axis.with(values);
+    }
+
+    private static String heatMap(Series.HeatMap map, Figure figure) {
+        int[] order =
+                IntStream.range(0, map.size())
+                        .filter(i -> Double.isFinite(map.values().at(i)))
+                        .boxed()
+                        .sorted(Comparator.comparingDouble(map.values()::at))
+                        .mapToInt(i -> i)
+                        .toArray();
+        if (order.length == 0) {
+            return "a map without values";
         }
-        String unit = axis.unit().isBlank() ? "" : " " + axis.unit();
-        String all = told + unit;
-        return drawn.size() < MANY_BARS ? all : drawn.size() + " bars, of these " + all;
+        int columns = map.x().distinct().size();
+        return "a map of %d by %d cells, from %s to %s"
+                .formatted(
+                        columns,
+                        map.size() / columns,
+                        cell(map, order[0], figure),
+                        cell(map, order[order.length - 1], figure));
+    }
+
+    private static String cell(Series.HeatMap map, int i, Figure figure) {
+        CurveShape middles = CurveShape.of(map.x(), map.y(), figure);
+        return "%s at %s and %s"
+                .formatted(
+                        TypesetNumber.plain(
+                                map.values().at(i), map.range().getMax() - map.range().getMin()),
+                        middles.x(i),
+                        middles.y(i));
+    }
+
+    private static String histogram(Series.Histogram histogram, Axis axis) {
+        double[] counts = histogram.counts().toArray();
+        double most = Arrays.stream(counts).max().orElse(0);
+        int fullest =
+                IntStream.range(0, counts.length)
+                        .filter(i -> counts[i] == most)
+                        .findFirst()
+                        .orElse(0);
+        double width = (histogram.to() - histogram.from()) / counts.length;
+        double from = histogram.from() + fullest * width;
+        return "%.0f values in %d bins from %s to %s; most, %.0f, between %s and %s"
+                .formatted(
+                        Arrays.stream(counts).sum(),
+                        counts.length,
+                        TypesetNumber.plain(histogram.from(), width),
+                        axis.with(TypesetNumber.plain(histogram.to(), width)),
+                        most,
+                        TypesetNumber.plain(from, width),
+                        axis.with(TypesetNumber.plain(from + width, width)));
+    }
+
+    private static String boxPlot(Series.BoxPlot box, Axis axis) {
+        double width = box.quantile(1) - box.quantile(0);
+        return box.size() == 0
+                ? "no values"
+                : "%d values from %s to %s, median %s, half of them between %s and %s"
+                        .formatted(
+                                box.size(),
+                                TypesetNumber.plain(box.quantile(0), width),
+                                axis.with(TypesetNumber.plain(box.quantile(1), width)),
+                                TypesetNumber.plain(box.quantile(0.5), width),
+                                TypesetNumber.plain(box.quantile(0.25), width),
+                                TypesetNumber.plain(box.quantile(0.75), width));
     }
 
     private static String marked(ReferenceLine mark, Figure figure) {
         Axis axis = mark.across() == ReferenceLine.Across.X ? figure.x() : figure.y();
         String at = TypesetNumber.plain(mark.at(), Math.abs(mark.at()));
-        String unit = axis.unit().isBlank() ? "" : " " + axis.unit();
         String name = mark.label().isBlank() ? axis.label() : mark.label();
-        return "Marked: " + name + " at " + at + unit;
+        return "Marked: " + name + " at " + axis.with(at);
     }
 }

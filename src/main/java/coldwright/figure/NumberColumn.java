@@ -37,6 +37,11 @@ public final class NumberColumn {
         return new NumberColumn(Arrays.stream(values).map(function).toArray());
     }
 
+    /** {@return each number once, in order of first use} */
+    public NumberColumn distinct() {
+        return new NumberColumn(Arrays.stream(values).distinct().toArray());
+    }
+
     /** {@return the number of values} */
     public int size() {
         return values.length;

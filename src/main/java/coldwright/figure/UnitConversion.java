@@ -1,7 +1,5 @@
 package coldwright.figure;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
@@ -61,21 +59,21 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
         }
         ConvertedUnit x = exchange(figure.x().unit());
         ConvertedUnit y = exchange(figure.y().unit());
-        List<Series> series = new ArrayList<>();
-        figure.series().forEach(one -> series.add(of(one, x.of(), y.of())));
-        List<ReferenceLine> marks = new ArrayList<>();
-        for (ReferenceLine mark : figure.marks()) {
-            ConvertedUnit along = mark.across() == ReferenceLine.Across.X ? x : y;
-            marks.add(
-                    new ReferenceLine(
-                            mark.label(), mark.across(), along.of().applyAsDouble(mark.at())));
-        }
         return new Figure(
                 figure.title(),
                 of(figure.x(), x),
                 of(figure.y(), y),
-                series,
-                marks,
+                figure.series().stream().map(one -> one.map(x.of(), y.of())).toList(),
+                figure.marks().stream()
+                        .map(
+                                mark ->
+                                        new ReferenceLine(
+                                                mark.label(),
+                                                mark.across(),
+                                                (mark.across() == ReferenceLine.Across.X ? x : y)
+                                                        .of()
+                                                        .applyAsDouble(mark.at())))
+                        .toList(),
                 figure.writtenText(),
                 figure.sources());
     }
@@ -90,22 +88,5 @@ public record UnitConversion(boolean fahrenheit, boolean ounces) {
 
     private static OptionalDouble of(OptionalDouble end, DoubleUnaryOperator exchange) {
         return end.isPresent() ? OptionalDouble.of(exchange.applyAsDouble(end.getAsDouble())) : end;
-    }
-
-    private static Series of(Series series, DoubleUnaryOperator x, DoubleUnaryOperator y) {
-        if (series instanceof Series.Curve curve) {
-            return new Series.Curve(curve.name(), curve.x().map(x), curve.y().map(y));
-        }
-        if (series instanceof Series.Dots dots) {
-            return new Series.Dots(dots.name(), dots.x().map(x), dots.y().map(y));
-        }
-        if (series instanceof Series.Band band) {
-            return new Series.Band(
-                    band.name(), band.x().map(x), band.low().map(y), band.high().map(y));
-        }
-        if (series instanceof Series.Bars bars) {
-            return new Series.Bars(bars.name(), bars.words(), bars.values().map(y));
-        }
-        throw new AssertionError(series);
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.paint;
 
 import coldwright.figure.Figure;
+import coldwright.figure.Series;
 import coldwright.paint.chart.BarGroups;
 import coldwright.paint.chart.ChartBackground;
 import coldwright.paint.chart.ChartLayout;
@@ -8,12 +9,12 @@ import coldwright.paint.chart.DataLayers;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.PixelImage;
 import coldwright.paint.style.PlotArea;
-import coldwright.paint.style.Resolution;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Draws figures in the style of a book: white ground, thin axes, quiet grid, and series that differ
@@ -32,31 +33,26 @@ public final class ChartPainter {
     private ChartPainter() {}
 
     public static RenderedFigure paint(Figure figure, FigureFormat format) {
-        return paint(figure, Optional.empty(), format);
+        return paint(figure, Optional.empty(), format, Optional.empty());
     }
 
     /**
      * Draws a figure over the one of the last run, whose curves stay behind the new ones, pale and
-     * thin. The earlier figure is left out if it has other quantities or kinds of series, or looks
-     * the same.
+     * thin, on the former plot area's axes while the data fit and fill enough of them. The earlier
+     * figure is left out if it has other quantities or kinds of series, or looks the same.
      */
-    public static RenderedFigure paint(
-            Figure figure, Optional<Figure> earlier, FigureFormat format) {
-        return paint(figure, earlier, format, Optional.empty());
-    }
-
-    /** As above, on the former plot area's axes while the data fit and fill enough of them. */
     public static RenderedFigure paint(
             Figure figure,
             Optional<Figure> earlier,
             FigureFormat format,
             Optional<PlotArea> former) {
-        ChartLayout layout = layout(figure, earlier, format, former);
+        Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
+        ChartLayout layout = ChartLayout.of(figure, was, format, former);
         BufferedImage image = ChartBackground.image(layout);
         Graphics2D g = image.createGraphics();
-        g.scale(format.look().screenScale(), format.look().screenScale());
-        Resolution.prepare(g);
-        DataLayers.of(layout).forEach(layer -> layer.paint(g));
+        g.scale(format.screenScale(), format.screenScale());
+        PixelImage.smooth(g);
+        DataLayers.paint(layout, g);
         g.dispose();
         return new RenderedFigure(new PixelImage(image), layout.plot());
     }
@@ -79,29 +75,32 @@ public final class ChartPainter {
         }
         Figure bars = Figure.of("bars").bars("bars", List.of("a", "b"), new double[] {1, 2});
         for (int i = 0; i < WARM_UP_ROUNDS; i++) {
-            paint(lines, Optional.of(was), FigureFormat.of(800, 500).withScale(1 + i % 2));
+            FigureFormat format = FigureFormat.of(800, 500).withScale(1 + i % 2);
+            paint(lines, Optional.of(was), format, Optional.empty());
         }
         paint(bars, FigureFormat.of(400, 300));
     }
 
     /** Draws on a ground that is already painted. */
     static void draw(Figure figure, FigureFormat format, Graphics2D g) {
-        ChartLayout layout = layout(figure, Optional.empty(), format, Optional.empty());
+        ChartLayout layout = ChartLayout.of(figure, Optional.empty(), format, Optional.empty());
         ChartBackground.paint(layout, g);
-        DataLayers.of(layout).forEach(layer -> layer.paint(g));
+        DataLayers.paint(layout, g);
     }
 
-    private static ChartLayout layout(
-            Figure figure,
-            Optional<Figure> earlier,
-            FigureFormat format,
-            Optional<PlotArea> former) {
-        Optional<Figure> was = earlier.filter(before -> comparable(figure, before));
-        return ChartLayout.of(figure, was, format, former);
+    /** Whether another figure can be seen through its data. */
+    private static boolean overlays(Figure figure) {
+        return figure.series().stream()
+                .noneMatch(
+                        one ->
+                                one instanceof Series.HeatMap
+                                        || one instanceof Series.Histogram
+                                        || one instanceof Series.BoxPlot);
     }
 
     private static boolean comparable(Figure figure, Figure before) {
         return !before.series().isEmpty()
+                && Stream.of(before, figure).allMatch(ChartPainter::overlays)
                 && !before.series().equals(figure.series())
                 && BarGroups.of(before).drawn() == BarGroups.of(figure).drawn()
                 && before.x().caption().equals(figure.x().caption())

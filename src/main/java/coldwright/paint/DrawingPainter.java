@@ -6,10 +6,8 @@ import coldwright.paint.drawing.DrawingLegend;
 import coldwright.paint.drawing.PieceLayer;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.PixelImage;
-import coldwright.paint.style.Resolution;
 
 import java.awt.Graphics2D;
-import java.awt.image.BufferedImage;
 
 /**
  * Draws one moment of a drawing in the style of a book: white ground, the field in quiet colours,
@@ -22,9 +20,6 @@ import java.awt.image.BufferedImage;
  * Needs no display and may be called on any thread.
  */
 public final class DrawingPainter {
-    /** The default format of drawings in files. */
-    public static final FigureFormat SHEET = FigureFormat.of(800, 620);
-
     private DrawingPainter() {}
 
     /**
@@ -33,16 +28,7 @@ public final class DrawingPainter {
      * @throws IllegalArgumentException if there is no such moment
      */
     public static PixelImage paint(Drawing drawing, int moment, FigureFormat format) {
-        BufferedImage image =
-                new BufferedImage(
-                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
-        Graphics2D g = image.createGraphics();
-        g.setColor(format.look().theme().paper());
-        g.fillRect(0, 0, format.widthPx(), format.heightPx());
-        g.scale(format.look().screenScale(), format.look().screenScale());
-        draw(drawing, moment, format, g);
-        g.dispose();
-        return new PixelImage(image);
+        return PixelImage.of(format, g -> draw(drawing, moment, format, g));
     }
 
     /** Draws on a ground that is already painted. */
@@ -53,7 +39,7 @@ public final class DrawingPainter {
                     "moment is %d; the drawing \"%s\" has moments 0 to %d"
                             .formatted(moment, drawing.title(), count - 1));
         }
-        Resolution.prepare(g);
+        PixelImage.smooth(g);
         DrawingLayout layout = DrawingLayout.of(drawing, moment, format);
         new PieceLayer(drawing, moment, layout).paint(g);
         new DrawingLegend(drawing, layout).paint(g);

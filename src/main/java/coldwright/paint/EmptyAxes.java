@@ -23,7 +23,10 @@ public final class EmptyAxes {
         BarGroups bars = BarGroups.of(figure);
         Axis y = figure.y().between(plot.y().from(), plot.y().to());
         Axis x = bars.drawn() ? figure.x() : figure.x().between(plot.x().from(), plot.x().to());
-        return empty(figure.title(), x, y, bars.drawn() ? List.of(heightless(bars)) : List.of());
+        double[] heights = new double[bars.words().size()];
+        Arrays.fill(heights, Double.NaN);
+        Series words = new Series.Bars("", bars.words(), NumberColumn.of(heights));
+        return empty(figure.title(), x, y, bars.drawn() ? List.of(words) : List.of());
     }
 
     /** Two axes with fixed ends alone, without a title. */
@@ -37,12 +40,5 @@ public final class EmptyAxes {
                         .formatted(
                                 x.caption().isBlank() ? "" : x.caption() + " level, ", y.caption());
         return new Figure(title, x, y, series, List.of(), words, List.of());
-    }
-
-    /** Bars of zero height, to keep their words. */
-    private static Series heightless(BarGroups bars) {
-        double[] none = new double[bars.words().size()];
-        Arrays.fill(none, Double.NaN);
-        return new Series.Bars("", bars.words(), NumberColumn.of(none));
     }
 }

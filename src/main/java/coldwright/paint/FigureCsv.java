@@ -48,22 +48,21 @@ final class FigureCsv {
         String name = series.name().isBlank() ? "" : series.name() + ": ";
         String x = name + caption(figure.x(), "x");
         String y = name + caption(figure.y(), "y");
-        if (series instanceof Series.Curve curve) {
-            add(x, curve.x());
-            add(y, curve.y());
-        } else if (series instanceof Series.Dots dots) {
-            add(x, dots.x());
-            add(y, dots.y());
-        } else if (series instanceof Series.Band band) {
-            add(x, band.x());
-            add(y + ", low", band.low());
-            add(y + ", high", band.high());
-        } else if (series instanceof Series.Bars bars) {
+        if (series instanceof Series.Bars bars) {
             headers.add(x);
             columns.add(row -> row < bars.size() ? bars.words().get(row) : "");
-            add(y, bars.values());
+        } else if (!(series instanceof Series.BoxPlot)) {
+            add(x, series.x());
+        }
+        List<NumberColumn> all = series.columns();
+        if (series instanceof Series.Band) {
+            add(y + ", low", all.get(0));
+            add(y + ", high", all.get(1));
         } else {
-            throw new AssertionError(series.getClass());
+            add(y, all.get(0));
+        }
+        if (series instanceof Series.HeatMap map) {
+            add(series.name().isBlank() ? "value" : series.name(), map.values());
         }
     }
 

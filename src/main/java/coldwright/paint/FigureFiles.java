@@ -3,6 +3,7 @@ package coldwright.paint;
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
+import coldwright.figure.FigureDescription;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.FigureTheme;
 import coldwright.paint.style.PixelImage;
@@ -14,7 +15,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 import javax.imageio.ImageIO;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
@@ -25,76 +28,70 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
  * <p>Files always use the light theme. A file is replaced only when the new one is complete.
  */
 public final class FigureFiles {
-    /** The default format of figures in files. */
-    public static final FigureFormat SHEET = FigureFormat.of(800, 500);
-
     private static final int LONGEST_NAME = 60;
 
     private FigureFiles() {}
 
     /**
-     * Writes a figure in the default format to a file ending in {@code .svg}, {@code .png} or
-     * {@code .csv}, replaced if it exists.
+     * Writes a figure, or one moment of a drawing, from 0, to a file ending in {@code .svg}, {@code
+     * .png} or, for a figure, {@code .csv}, replaced if it exists.
      *
      * @throws IOException if it can't be written
      * @throws IllegalArgumentException if the ending is another
      */
-    public static void write(Figure figure, Path file) throws IOException {
-        write(figure, file, SHEET);
-    }
-
-    /**
-     * As {@link #write(Figure, Path)}, in a given format, which is ignored for a CSV file.
-     *
-     * @throws IOException if it can't be written
-     * @throws IllegalArgumentException if the ending is another
-     */
-    public static void write(Figure figure, Path file, FigureFormat format) throws IOException {
+    public static void write(Exhibit exhibit, int moment, Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        byte[] bytes =
-                switch (ending) {
-                    case "svg" -> FigureSvg.of(figure, format).getBytes(StandardCharsets.UTF_8);
-                    case "png" -> png(figure, format);
-                    case "csv" -> FigureCsv.of(figure).getBytes(StandardCharsets.UTF_8);
-                    default ->
-                            throw new IllegalArgumentException(
-                                    "%s is no figure's file; it must end in .svg, .png or .csv"
-                                            .formatted(name));
-                };
-        writeWhole(bytes, file);
-    }
-
-    /**
-     * Writes one moment of a drawing, from 0, to a file ending in {@code .svg} or {@code .png},
-     * replaced if it exists.
-     *
-     * @throws IOException if it can't be written
-     * @throws IllegalArgumentException if the ending is another
-     */
-    public static void write(Drawing drawing, int moment, Path file) throws IOException {
-        String name = String.valueOf(file.getFileName());
-        FigureFormat format = DrawingPainter.SHEET;
-        String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        byte[] bytes;
         if (ending.equals("svg")) {
-            String svg = FigureSvg.of(drawing, moment, format);
-            writeWhole(svg.getBytes(StandardCharsets.UTF_8), file);
+            bytes = svg(exhibit, moment, sheet(exhibit)).getBytes(StandardCharsets.UTF_8);
         } else if (ending.equals("png")) {
-            writeWhole(png(DrawingPainter.paint(drawing, moment, format)), file);
+            bytes = png(exhibit, moment, sheet(exhibit));
+        } else if (ending.equals("csv") && exhibit instanceof Figure figure) {
+            bytes = csv(figure).getBytes(StandardCharsets.UTF_8);
         } else {
             throw new IllegalArgumentException(
-                    "%s is no drawing's file; it must end in .svg or .png".formatted(name));
+                    exhibit instanceof Figure
+                            ? name + " is no figure's file; it must end in .svg, .png or .csv"
+                            : name + " is no drawing's file; it must end in .svg or .png");
         }
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        WholeFile.write(file, bytes);
     }
 
-    /** One moment of a drawing, from 0, as {@link #svg(Figure, FigureFormat)}. */
-    public static String svg(Drawing drawing, int moment, FigureFormat format) {
-        return FigureSvg.of(drawing, moment, format);
+    /** The default format in files. */
+    public static FigureFormat sheet(Exhibit exhibit) {
+        return FigureFormat.of(800, exhibit instanceof Figure ? 500 : 620);
     }
 
-    /** The figure as one {@code svg} element with selectable text and a description. */
-    public static String svg(Figure figure, FigureFormat format) {
-        return FigureSvg.of(figure, format);
+    /** The moments of a drawing that stand for all: first, middle and last. A figure has one. */
+    public static List<Integer> moments(Exhibit exhibit) {
+        int last = exhibit instanceof Drawing drawing ? drawing.moments().size() - 1 : 0;
+        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
+    }
+
+    /** A figure as {@link #svg(Exhibit, int, FigureFormat)}, or a drawing's first moment. */
+    public static String svg(Exhibit exhibit, FigureFormat format) {
+        return svg(exhibit, 0, format);
+    }
+
+    /**
+     * A figure, or one moment of a drawing, from 0, as one {@code svg} element with selectable text
+     * and a description.
+     */
+    public static String svg(Exhibit exhibit, int moment, FigureFormat format) {
+        FigureFormat light = format.withTheme(FigureTheme.LIGHT);
+        // depends on the content, so that several figures can be on one page
+        String id = "figure-" + Integer.toHexString(exhibit.toString().hashCode());
+        SvgPage page = new SvgPage(light, id);
+        if (exhibit instanceof Figure figure) {
+            ChartPainter.draw(figure, light, page.graphics());
+        } else if (exhibit instanceof Drawing drawing) {
+            DrawingPainter.draw(drawing, moment, light, page.graphics());
+        } else {
+            throw new AssertionError(exhibit.getClass());
+        }
+        return page.finish(exhibit.title(), FigureDescription.describe(exhibit));
     }
 
     /**
@@ -105,12 +102,13 @@ public final class FigureFiles {
         return FigureCsv.of(figure);
     }
 
-    /** The bytes of the figure as a PNG file. */
-    public static byte[] png(Figure figure, FigureFormat format) {
-        return png(ChartPainter.paint(figure, format.withTheme(FigureTheme.LIGHT)).picture());
-    }
-
-    private static byte[] png(PixelImage picture) {
+    /** The bytes of a PNG file. */
+    static byte[] png(Exhibit exhibit, int moment, FigureFormat format) {
+        FigureFormat light = format.withTheme(FigureTheme.LIGHT);
+        PixelImage picture =
+                exhibit instanceof Figure figure
+                        ? ChartPainter.paint(figure, light).picture()
+                        : DrawingPainter.paint((Drawing) exhibit, moment, light);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             ImageIO.write(picture.image(), "png", out);
@@ -139,10 +137,5 @@ public final class FigureFiles {
         boolean reserved = plain.matches("con|prn|aux|nul|com\\d|lpt\\d");
         String name = plain.isEmpty() || reserved ? "figure" : plain;
         return name + "." + ending;
-    }
-
-    private static void writeWhole(byte[] bytes, Path file) throws IOException {
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        WholeFile.write(file, bytes);
     }
 }

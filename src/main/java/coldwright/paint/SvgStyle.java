@@ -1,6 +1,7 @@
 package coldwright.paint;
 
 import org.apache.batik.svggen.DefaultErrorHandler;
+import org.apache.batik.svggen.DefaultExtensionHandler;
 import org.apache.batik.svggen.DefaultStyleHandler;
 import org.apache.batik.svggen.ImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -12,20 +13,10 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** SVG output settings: unique IDs, numbers with two decimals, only relevant styles. */
 final class SvgStyle extends SVGGeneratorContext {
-    /** Rendering hints for screens; an SVG viewer chooses its own. */
-    private static final Set<String> FINENESS =
-            Set.of(
-                    "color-interpolation",
-                    "color-rendering",
-                    "image-rendering",
-                    "shape-rendering",
-                    "text-rendering");
-
     private static final String FONT_FAMILY = "font-family";
 
     SvgStyle(Document document, String id) {
@@ -37,7 +28,7 @@ final class SvgStyle extends SVGGeneratorContext {
                         return id + "-" + super.generateID(prefix);
                     }
                 });
-        setExtensionHandler(new SvgGradients());
+        setExtensionHandler(new DefaultExtensionHandler());
         setImageHandler(new ImageHandlerBase64Encoder());
         setErrorHandler(new DefaultErrorHandler());
         setStyleHandler(new Handler());
@@ -53,7 +44,8 @@ final class SvgStyle extends SVGGeneratorContext {
             for (Map.Entry<?, ?> one : ((Map<?, ?>) style).entrySet()) {
                 String name = (String) one.getKey();
                 String value = (String) one.getValue();
-                if (!FINENESS.contains(name)) {
+                // an SVG viewer chooses its own hints for screens
+                if (!name.matches(".*-rendering|color-interpolation")) {
                     kept.put(name, name.equals(FONT_FAMILY) ? family(value) : value);
                 }
             }

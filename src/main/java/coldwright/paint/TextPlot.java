@@ -39,12 +39,76 @@ public final class TextPlot {
      * has at most {@code width} characters, which is 40 or more.
      */
     public static List<String> of(Figure figure, int width, boolean plain) {
-        TextPlot plot = new TextPlot(figure, width, plain);
         boolean empty = figure.series().stream().allMatch(series -> series.size() == 0);
         if (empty) {
             return List.of();
         }
+        if (figure.series().get(0) instanceof Series.Histogram bins) {
+            return new TextPlot(barsOf(bins, figure), width, plain).bars();
+        }
+        TextPlot plot = new TextPlot(figure, width, plain);
+        if (figure.series().get(0) instanceof Series.BoxPlot) {
+            return plot.boxes();
+        }
         return BarGroups.of(figure).drawn() ? plot.bars() : plot.field();
+    }
+
+    private static Figure barsOf(Series.Histogram bins, Figure figure) {
+        double width = (bins.to() - bins.from()) / bins.size();
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < bins.size(); i++) {
+            double from = bins.from() + i * width;
+            String to = TypesetNumber.plain(from + width, width * 5);
+            words.add(TypesetNumber.plain(from, width * 5) + "–" + to + " " + figure.x().unit());
+        }
+        return Figure.of(figure.title())
+                .y(figure.y().label(), figure.y().unit())
+                .bars(bins.name(), words, bins.counts().toArray());
+    }
+
+    /** A line for each box: from the least to the largest, the middle half thick. */
+    private List<String> boxes() {
+        ValueSpan y = AxisRange.y(List.of(figure), AxisRange.x(List.of(figure)));
+        List<String> lines = new ArrayList<>(List.of(figure.y().caption()));
+        int margin =
+                Math.min(
+                        MOST_WORD,
+                        BarGroups.of(figure).words().stream()
+                                .mapToInt(String::length)
+                                .max()
+                                .orElse(0));
+        int wide = Math.max(LEAST_WIDE, Math.min(MOST_WIDE, width - margin - 2));
+        for (Series series : figure.series()) {
+            char[] line = " ".repeat(wide).toCharArray();
+            if (series instanceof Series.BoxPlot box && Double.isFinite(box.quantile(0.5))) {
+                Arrays.fill(
+                        line,
+                        place(y, box.quantile(0), wide),
+                        place(y, box.quantile(1), wide) + 1,
+                        plain ? '-' : '─');
+                Arrays.fill(
+                        line,
+                        place(y, box.quantile(0.25), wide),
+                        place(y, box.quantile(0.75), wide) + 1,
+                        plain ? '=' : '█');
+                line[place(y, box.quantile(0.5), wide)] = '|';
+            }
+            String name =
+                    series.name().length() > margin
+                            ? series.name().substring(0, margin)
+                            : series.name();
+            lines.add(
+                    (" ".repeat(margin - name.length()) + name + " " + new String(line))
+                            .stripTrailing());
+        }
+        lines.add(" ".repeat(margin + 1) + ends(y, wide));
+        return lines;
+    }
+
+    private static String ends(ValueSpan span, int wide) {
+        String from = TypesetNumber.among(span.from(), span.width());
+        String to = TypesetNumber.among(span.to(), span.width());
+        return from + " ".repeat(Math.max(1, wide - from.length() - to.length())) + to;
     }
 
     private List<String> field() {
@@ -59,7 +123,11 @@ public final class TextPlot {
         marks(grid, x, y);
         List<Series> all = figure.series();
         for (int i = 0; i < all.size(); i++) {
-            draw(grid, all.get(i), letter(i), new ValueSpan[] {x, y});
+            if (all.get(i) instanceof Series.HeatMap map) {
+                shade(grid, map, x, y);
+            } else {
+                draw(grid, all.get(i), letter(i), new ValueSpan[] {x, y});
+            }
         }
         List<String> lines = new ArrayList<>();
         lines.add(figure.y().caption());
@@ -69,14 +137,14 @@ public final class TextPlot {
             lines.add((line + new String(grid[row])).stripTrailing());
         }
         lines.add(" ".repeat(margin + 1) + (plain ? "+" : "└") + (plain ? "-" : "─").repeat(wide));
-        String from = TypesetNumber.among(x.from(), x.width());
-        String to = TypesetNumber.among(x.to(), x.width());
-        int gap = Math.max(1, wide - from.length() - to.length());
-        lines.add(" ".repeat(margin + 2) + from + " ".repeat(gap) + to);
+        lines.add(" ".repeat(margin + 2) + ends(x, wide));
         lines.add(" ".repeat(margin + 2) + figure.x().caption());
         for (int i = 0; i < all.size(); i++) {
-            if (!all.get(i).name().isBlank() || all.size() > 1) {
-                lines.add(" ".repeat(margin + 2) + letter(i) + "  " + all.get(i).name());
+            String indent = " ".repeat(margin + 2);
+            if (all.get(i) instanceof Series.HeatMap map) {
+                lines.add(indent + shades().strip() + "  " + map.caption());
+            } else if (!all.get(i).name().isBlank() || all.size() > 1) {
+                lines.add(indent + letter(i) + "  " + all.get(i).name());
             }
         }
         return lines;
@@ -105,41 +173,53 @@ public final class TextPlot {
         return (int) Math.max(0, Math.min(count - 1, Math.rint(span.shareOf(value) * (count - 1))));
     }
 
-    private void draw(char[][] grid, Series series, char letter, ValueSpan[] axes) {
-        if (series instanceof Series.Curve curve) {
-            trace(grid, new NumberColumn[] {curve.x(), curve.y()}, letter, axes);
-        } else if (series instanceof Series.Band band) {
-            trace(grid, new NumberColumn[] {band.x(), band.low()}, letter, axes);
-            trace(grid, new NumberColumn[] {band.x(), band.high()}, letter, axes);
-        } else if (series instanceof Series.Dots dots) {
-            for (int i = 0; i < dots.size(); i++) {
-                dot(grid, dots.x().at(i), dots.y().at(i), letter, axes);
+    /** Draws points, and a curve in every column that it crosses. */
+    private static void draw(char[][] grid, Series series, char letter, ValueSpan[] axes) {
+        int wide = grid[0].length;
+        NumberColumn xs = series.x();
+        for (NumberColumn ys : series.columns()) {
+            for (int i = 0; i < xs.size(); i++) {
+                dot(grid, xs.at(i), ys.at(i), letter, axes);
+                boolean joined = i > 0 && !(series instanceof Series.Dots);
+                double wayX = joined ? xs.at(i) - xs.at(i - 1) : 0;
+                double wayY = joined ? ys.at(i) - ys.at(i - 1) : 0;
+                double steps = Math.abs(wayX) / axes[0].width() * wide;
+                int between = Double.isFinite(steps) ? (int) Math.min(wide, steps) : 0;
+                for (int k = 1; k <= between; k++) {
+                    double left = 1 - k / (between + 1.0);
+                    dot(grid, xs.at(i) - left * wayX, ys.at(i) - left * wayY, letter, axes);
+                }
             }
-        } else {
-            throw new AssertionError(series.getClass());
         }
     }
 
-    /** Draws a curve in every column that it crosses. */
-    private static void trace(char[][] grid, NumberColumn[] points, char letter, ValueSpan[] axes) {
-        int wide = grid[0].length;
-        for (int i = 0; i < points[0].size(); i++) {
-            dot(grid, points[0].at(i), points[1].at(i), letter, axes);
-            if (i == 0) {
-                continue;
-            }
-            double x0 = points[0].at(i - 1);
-            double y0 = points[1].at(i - 1);
-            double steps = Math.abs(points[0].at(i) - x0) / axes[0].width() * wide;
-            int between = Double.isFinite(steps) ? (int) Math.min(wide, steps) : 0;
-            for (int k = 1; k <= between; k++) {
-                double share = k / (between + 1.0);
-                dot(
-                        grid,
-                        x0 + share * (points[0].at(i) - x0),
-                        y0 + share * (points[1].at(i) - y0),
-                        letter,
-                        axes);
+    private String shades() {
+        return plain ? " .:*#" : " ░▒▓█";
+    }
+
+    /** Shades the cells of a heat map, from blank for little to full for much. */
+    private void shade(char[][] grid, Series.HeatMap map, ValueSpan x, ValueSpan y) {
+        NumberColumn across = Series.HeatMap.edges(map.x());
+        NumberColumn up = Series.HeatMap.edges(map.y());
+        int columns = map.x().distinct().size();
+        int rows = map.size() / columns;
+        for (int row = 0; row < HIGH; row++) {
+            for (int column = 0; column < grid[row].length; column++) {
+                double atX = x.at((column + 0.5) / grid[row].length);
+                double atY = y.at((HIGH - row - 0.5) / HIGH);
+                double i =
+                        Math.floor((atX - across.at(0)) / (across.at(1) - across.at(0)) * columns);
+                double k = Math.floor((atY - up.at(0)) / (up.at(1) - up.at(0)) * rows);
+                if (i >= 0 && i < columns && k >= 0 && k < rows) {
+                    double value = map.values().at((int) k * columns + (int) i);
+                    double share =
+                            (value - map.range().getMin())
+                                    / (map.range().getMax() - map.range().getMin());
+                    grid[row][column] =
+                            Double.isNaN(share)
+                                    ? ' '
+                                    : shades().charAt((int) Math.min(4, share * 5));
+                }
             }
         }
     }

@@ -2,6 +2,7 @@ package coldwright.print;
 
 import static coldwright.print.HtmlMarkup.text;
 
+import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
 import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
@@ -11,12 +12,18 @@ import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.work.StepNames;
 
+import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** A lesson as one self-contained HTML text that is also well-formed XML. */
 public final class Handout implements LessonPart.Visitor {
+    /** A longer text, characters of markup, does not look lost at the foot of a page. */
+    private static final int SHORT = 450;
+
     private final Lesson lesson;
     private final Map<Integer, SnippetOutput> given;
     private final HandoutOptions options;
@@ -26,6 +33,12 @@ public final class Handout implements LessonPart.Visitor {
     private Optional<HandedInStep> handed = Optional.empty();
     private Optional<LessonPart.Prediction> asked = Optional.empty();
     private int snippets;
+
+    /** Whether a run has answered the question asked last. */
+    private boolean answered;
+
+    /** Whether the next part is a question. */
+    private boolean leadsToQuestion;
 
     /** Whether this part is the last that stays with the step's heading. */
     private boolean started;
@@ -56,6 +69,15 @@ public final class Handout implements LessonPart.Visitor {
         html.append("<h1>%s</h1>\n".formatted(title));
         about();
         html.append("</header>\n");
+        if (options.edition() == HandoutEdition.FIGURES) {
+            List<Exhibit> all =
+                    given.entrySet().stream()
+                            .sorted(Map.Entry.comparingByKey())
+                            .flatMap(one -> one.getValue().exhibits().stream())
+                            .toList();
+            html.append(exhibits.sheet(all));
+            return HandoutStyle.HANDOUT.page(title, options.paper(), html.toString());
+        }
         if (!lesson.opening().isEmpty()) {
             html.append("<section>\n");
             step(StepNames.OPENING, "", lesson.opening());
@@ -89,7 +111,7 @@ public final class Handout implements LessonPart.Visitor {
         String who = options.work().map(HandIn::learner).map(HtmlMarkup::escaped).orElse("");
         if (!who.isEmpty()) {
             html.append("<p class=\"who\">%s <b>%s</b></p>\n".formatted(text("work-of"), who));
-        } else if (options.edition() == HandoutEdition.BLANK) {
+        } else if (blank()) {
             html.append(
                     "<p class=\"who\">%s <span class=\"rule\"></span></p>\n"
                             .formatted(text("name")));
@@ -106,21 +128,70 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     private void step(String name, String heading, List<LessonPart> parts) {
-        int together = heading.isEmpty() ? 0 : KeepWithHeading.partsOf(parts);
+        int together = heading.isEmpty() ? 0 : partsWithHeading(parts);
         html.append(together > 0 ? "<div class=\"begin\">\n" : "").append(heading);
         handed = options.work().flatMap(work -> work.step(name));
         snippets = 0;
-        for (LessonPart part : parts) {
+        answered = false;
+        for (int i = 0; i < parts.size(); i++) {
             started = --together == 0;
-            part.accept(this);
+            leadsToQuestion = i + 1 < parts.size() && parts.get(i + 1) instanceof LessonPart.Asked;
+            parts.get(i).accept(this);
             closeHeadingGroup();
         }
         explain();
     }
 
+    /**
+     * How many parts stay on the page of the heading: 2 if the first is a short text and something
+     * to answer or to run follows (of a snippet only its code), else 0.
+     */
+    private static int partsWithHeading(List<LessonPart> parts) {
+        if (parts.size() < 2) {
+            return 0;
+        }
+        boolean follows =
+                parts.get(1) instanceof LessonPart.Asked
+                        || parts.get(1) instanceof LessonPart.Snippet;
+        return follows
+                        && parts.get(0) instanceof LessonPart.Prose prose
+                        && HtmlMarkup.prose(prose.nodes()).length() <= SHORT
+                ? 2
+                : 0;
+    }
+
     @Override
     public void prose(LessonPart.Prose prose) {
-        html.append(HtmlMarkup.prose(prose.nodes()));
+        html.append(HtmlMarkup.prose(blank() ? withoutResults(prose) : prose.nodes()));
+    }
+
+    /**
+     * The blocks that give no answer away: none with a verified number, and after the run that
+     * answers a question only cautions and what leads to the next question.
+     */
+    private List<Node> withoutResults(LessonPart.Prose prose) {
+        List<Node> nodes = prose.nodes();
+        return nodes.stream()
+                .filter(
+                        node ->
+                                HtmlMarkup.isCaution(node)
+                                        || !answered
+                                                && prose.verifiedNumbers().stream()
+                                                        .noneMatch(one -> isIn(node, one.line()))
+                                        || answered
+                                                && leadsToQuestion
+                                                && node == nodes.get(nodes.size() - 1))
+                .toList();
+    }
+
+    private static boolean isIn(Node node, int line) {
+        List<SourceSpan> spans = node.getSourceSpans();
+        return spans.get(0).getLineIndex() < line
+                && line <= spans.get(spans.size() - 1).getLineIndex() + 1;
+    }
+
+    private boolean blank() {
+        return options.edition() == HandoutEdition.BLANK;
     }
 
     @Override
@@ -139,6 +210,7 @@ public final class Handout implements LessonPart.Visitor {
         String said = handed.map(step -> step.answer(prediction.question())).orElse("");
         html.append(QuestionSheet.html(prediction, options.edition(), said, exhibits));
         asked = Optional.of(prediction);
+        answered = false;
     }
 
     /** Its explanation would give the answer away, so only the teacher's edition has it. */
@@ -159,7 +231,7 @@ public final class Handout implements LessonPart.Visitor {
     }
 
     private void explain() {
-        if (options.edition() != HandoutEdition.BLANK) {
+        if (!blank()) {
             asked.map(prediction -> HtmlMarkup.prose(prediction.explanation()))
                     .ifPresent(html::append);
         }
@@ -170,8 +242,13 @@ public final class Handout implements LessonPart.Visitor {
     public void snippet(LessonPart.Snippet snippet) {
         int index = snippets++;
         String own = handed.flatMap(step -> step.text(index)).orElse(snippet.code());
-        html.append(HtmlMarkup.java(own));
+        boolean toChange =
+                !snippet.solution().isEmpty()
+                        || !own.equals(snippet.code())
+                        || asked.isEmpty() && !answered && !snippet.dials().isEmpty();
+        html.append(blank() && !toChange ? "" : HtmlMarkup.java(own));
         closeHeadingGroup();
+        answered |= asked.isPresent() && !snippet.given();
         outcome(snippet);
         if (!snippet.given()) {
             explain();
@@ -180,7 +257,7 @@ public final class Handout implements LessonPart.Visitor {
 
     private void outcome(LessonPart.Snippet snippet) {
         SnippetOutput came = given.getOrDefault(snippet.line(), SnippetOutput.NOTHING);
-        if (options.edition() == HandoutEdition.BLANK) {
+        if (blank()) {
             boolean silent = came.silent() && given.containsKey(snippet.line());
             if (!snippet.given() && !silent) {
                 html.append(QuestionSheet.room(frames(came), !came.words().isEmpty(), exhibits));

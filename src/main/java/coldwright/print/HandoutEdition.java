@@ -4,8 +4,12 @@ package coldwright.print;
 public enum HandoutEdition {
     /** To read: text, questions, snippets, output and explanations. */
     READER,
-    /** To write on: questions with room for answers, and no hints. */
+    /**
+     * To write on: questions with room for answers, no hints, and code only where it is changed.
+     */
     BLANK,
     /** For the teacher: everything, with right answers, solutions, checks and notes. */
-    ANSWERS
+    ANSWERS,
+    /** The figures alone, on one page. */
+    FIGURES
 }

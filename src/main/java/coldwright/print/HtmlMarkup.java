@@ -71,13 +71,17 @@ final class HtmlMarkup {
     }
 
     private static void attributes(Node node, String tag, Map<String, String> attributes) {
-        if (node instanceof BlockQuote && wordsOf(node).startsWith("Caution")) {
+        if (isCaution(node)) {
             attributes.put("class", "caution");
         }
         boolean block = node instanceof FencedCodeBlock || node instanceof IndentedCodeBlock;
         if (block && tag.equals("code")) {
             attributes.remove("class");
         }
+    }
+
+    static boolean isCaution(Node node) {
+        return node instanceof BlockQuote && wordsOf(node).startsWith("Caution");
     }
 
     private static String wordsOf(Node node) {

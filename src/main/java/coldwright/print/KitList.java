@@ -60,14 +60,14 @@ public record KitList(List<Lesson> lessons, int learners) {
         StringBuilder html = new StringBuilder("<h1>" + title() + "</h1>\n");
         sections()
                 .forEach(
-                        (heading, lines) -> {
-                            html.append("<section>\n<h2>%s</h2>\n<ul>\n".formatted(heading));
-                            lines.stream()
-                                    .map(HtmlMarkup::escaped)
-                                    .map("<li>%s</li>\n"::formatted)
-                                    .forEach(html::append);
-                            html.append("</ul>\n</section>\n");
-                        });
+                        (heading, lines) ->
+                                html.append("<section>\n<h2>%s</h2>\n<ul>\n".formatted(heading))
+                                        .append(
+                                                lines.stream()
+                                                        .map(HtmlMarkup::escaped)
+                                                        .map("<li>%s</li>\n"::formatted)
+                                                        .collect(Collectors.joining()))
+                                        .append("</ul>\n</section>\n"));
         return HandoutStyle.HANDOUT.page(title(), paper, html.toString());
     }
 
@@ -121,18 +121,18 @@ public record KitList(List<Lesson> lessons, int learners) {
 
     private List<String> allergenLines() {
         Map<Allergen, Set<String>> found = new EnumMap<>(Allergen.class);
-        items().forEach(
-                        item ->
-                                allergens(item)
-                                        .forEach(
-                                                one ->
-                                                        found.computeIfAbsent(
-                                                                        one, any -> new TreeSet<>())
-                                                                .add(item.name())));
-        List<String> lines = new ArrayList<>();
-        found.forEach(
-                (one, names) -> lines.add(one.phrase().shown() + ": " + String.join(", ", names)));
-        return lines;
+        for (KitItem item : items().toList()) {
+            for (Allergen one : allergens(item)) {
+                found.computeIfAbsent(one, any -> new TreeSet<>()).add(item.name());
+            }
+        }
+        return found.entrySet().stream()
+                .map(
+                        one ->
+                                one.getKey().phrase().shown()
+                                        + ": "
+                                        + String.join(", ", one.getValue()))
+                .toList();
     }
 
     /** The allergens that something to buy usually contains, if it is on the shelf. */

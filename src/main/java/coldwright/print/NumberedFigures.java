@@ -17,10 +17,10 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Figures and drawings with captions, numbered in order. */
 final class NumberedFigures {
@@ -34,6 +34,20 @@ final class NumberedFigures {
     private static final int MOST_ROWS = 24;
 
     private static final int DIGITS = 4;
+
+    /** The sheet of figures: what fits beside margins and heading on A4 and on letter paper. */
+    private static final double SHEET_WIDE_MM = 160;
+
+    private static final double SHEET_HIGH_MM = 190;
+    private static final double SHEET_GAP_MM = 3;
+
+    /** Height by width of a picture. */
+    private static final double FLATTEST = 0.62;
+
+    private static final double TALLEST = 0.9;
+
+    /** Letters are 2 mm high, however small the picture. */
+    private static final double SHEET_PX_PER_MM = 6.2;
 
     private final SourceNotes notes;
     private final boolean data;
@@ -49,15 +63,15 @@ final class NumberedFigures {
         count++;
         String marks = exhibit.sources().stream().map(notes::mark).collect(Collectors.joining(" "));
         if (exhibit instanceof Figure figure) {
-            return framed("figure", svg(FigureFiles.svg(figure, FIGURE)), caption(figure), marks)
+            return framed("figure", svg(figure, 0, FIGURE), caption(figure), marks)
                     + (data ? table(figure) : "");
         }
         if (exhibit instanceof Drawing drawing) {
-            List<Integer> moments = firstMiddleLast(drawing);
+            List<Integer> moments = FigureFiles.moments(drawing);
             FigureFormat sheet = moments.size() > 1 ? MOMENT : DRAWING;
             String panels =
                     moments.stream()
-                            .map(i -> svg(FigureFiles.svg(drawing, i, sheet)))
+                            .map(i -> svg(drawing, i, sheet))
                             .map("<div class=\"moment\">%s</div>"::formatted)
                             .collect(Collectors.joining());
             String name = moments.size() > 1 ? "moments" : "drawing";
@@ -66,10 +80,56 @@ final class NumberedFigures {
         throw new AssertionError(exhibit.getClass());
     }
 
+    /**
+     * All figures on one page, in two to six columns; of a drawing that changes the first and the
+     * last moment.
+     */
+    String sheet(List<Exhibit> all) {
+        record Picture(Exhibit exhibit, int moment) {}
+        List<Picture> pictures = new ArrayList<>();
+        for (Exhibit one : all) {
+            List<Integer> moments = FigureFiles.moments(one);
+            pictures.add(new Picture(one, 0));
+            if (moments.size() > 1) {
+                pictures.add(new Picture(one, moments.get(moments.size() - 1)));
+            }
+        }
+        int columns = 2;
+        while (columns < 6 && highMm(pictures.size(), columns) < FLATTEST * wideMm(columns)) {
+            columns++;
+        }
+        double highMm = Math.min(TALLEST * wideMm(columns), highMm(pictures.size(), columns));
+        FigureFormat format =
+                FigureFormat.of(
+                        (int) (wideMm(columns) * SHEET_PX_PER_MM),
+                        (int) (highMm * SHEET_PX_PER_MM));
+        String size =
+                String.format(
+                        Locale.ROOT, "width: %.1fmm; height: %.1fmm", wideMm(columns), highMm);
+        return pictures.stream()
+                .map(
+                        one ->
+                                "<div class=\"cell\" style=\"%s\">%s</div>\n"
+                                        .formatted(
+                                                size,
+                                                svg(one.exhibit(), one.moment(), format)
+                                                        .replaceFirst(
+                                                                "<svg ",
+                                                                "<svg style=\"" + size + "\" ")))
+                .collect(Collectors.joining("", "<div class=\"sheet\">\n", "</div>\n"));
+    }
+
+    private static double wideMm(int columns) {
+        return SHEET_WIDE_MM / columns - SHEET_GAP_MM;
+    }
+
+    private static double highMm(int pictures, int columns) {
+        return SHEET_HIGH_MM / Math.ceil(pictures / (double) columns) - SHEET_GAP_MM;
+    }
+
     /** A figure's empty axes, without a number, to draw on. */
     String empty(Figure axes) {
-        return "<figure class=\"empty\">\n%s\n</figure>\n"
-                .formatted(svg(FigureFiles.svg(axes, FIGURE)));
+        return "<figure class=\"empty\">\n%s\n</figure>\n".formatted(svg(axes, 0, FIGURE));
     }
 
     /** The axes of a figure. */
@@ -107,15 +167,11 @@ final class NumberedFigures {
     }
 
     /** The picture with its own element names, because the moments of a drawing share theirs. */
-    private String svg(String svg) {
+    private String svg(Exhibit exhibit, int moment, FigureFormat format) {
         pictures++;
+        String svg = FigureFiles.svg(exhibit, moment, format);
         String own = svg.replaceAll("figure-(?=[0-9a-f]+)", "picture-" + pictures + "-");
         return own.substring(own.indexOf("<svg"));
-    }
-
-    private static List<Integer> firstMiddleLast(Drawing drawing) {
-        int last = drawing.moments().size() - 1;
-        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
     }
 
     private String table(Figure figure) {

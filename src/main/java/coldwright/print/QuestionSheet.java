@@ -21,16 +21,6 @@ final class QuestionSheet {
             HandoutEdition edition,
             String said,
             NumberedFigures exhibits) {
-        StringBuilder html = new StringBuilder("<div class=\"forecast\">\n");
-        html.append(
-                "<p class=\"label\">%s</p>\n"
-                        .formatted(
-                                text(
-                                        prediction instanceof LessonPart.Prediction
-                                                ? "predict"
-                                                : "question")));
-        html.append(
-                "<p class=\"question\">%s</p>\n".formatted(HtmlMarkup.line(prediction.question())));
         boolean told = edition == HandoutEdition.ANSWERS;
         String answer =
                 prediction
@@ -50,19 +40,23 @@ final class QuestionSheet {
                                                 told ? several.reasons() : List.of()),
                                 amount -> amount(amount, told, said),
                                 curve -> curve(curve, told, said, exhibits));
-        return html.append(answer).append("</div>\n").toString();
+        return """
+                <div class="forecast">
+                <p class="label">%s</p>
+                <p class="question">%s</p>
+                %s</div>
+                """
+                .formatted(
+                        text(prediction instanceof LessonPart.Prediction ? "predict" : "question"),
+                        HtmlMarkup.line(prediction.question()),
+                        answer);
     }
 
     private static String curve(
             ExpectedAnswer.Curve curve, boolean told, String said, NumberedFigures exhibits) {
-        String axes =
-                !said.isEmpty()
-                        ? answerText(said)
-                        : told
-                                ? ""
-                                : exhibits.empty(
-                                        EmptyAxes.of(axis(curve.level()), axis(curve.upright())));
-        return axes + (told ? right(text("right-curve")) : "");
+        Figure axes = EmptyAxes.of(axis(curve.level()), axis(curve.upright()));
+        return answered(said, told ? "" : exhibits.empty(axes))
+                + (told ? right(text("right-curve")) : "");
     }
 
     private static String right(String words) {
@@ -93,23 +87,19 @@ final class QuestionSheet {
 
     private static String amount(ExpectedAnswer.Amount amount, boolean told, String said) {
         String unit = HtmlMarkup.escaped(amount.unit());
-        String line =
-                said.isEmpty()
-                        ? told ? "" : "<p><span class=\"rule\"></span> %s</p>\n".formatted(unit)
-                        : answerText(said);
-        return told
-                ? line
-                        + right(
-                                text(
-                                        "right-amount",
-                                        (number(amount.value()) + "\u00A0" + unit),
-                                        number(amount.within())))
-                : line;
+        String right =
+                text(
+                        "right-amount",
+                        number(amount.value()) + "\u00A0" + unit,
+                        number(amount.within()));
+        String rule = "<p><span class=\"rule\"></span> %s</p>\n".formatted(unit);
+        return answered(said, told ? "" : rule) + (told ? right(right) : "");
     }
 
-    private static String answerText(String said) {
+    /** A learner's answer, or room for one. */
+    private static String answered(String said, String room) {
         return said.isEmpty()
-                ? ""
+                ? room
                 : "<p>%s <b>%s</b></p>\n".formatted(text("your-answer"), HtmlMarkup.line(said));
     }
 

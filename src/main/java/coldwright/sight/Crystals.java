@@ -12,6 +12,8 @@ import coldwright.science.crystal.GrainField;
 import coldwright.science.crystal.Storage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /** Drawings of the ice crystals of a batch, packed side by side, from its {@link CrystalStory}. */
@@ -50,15 +52,16 @@ final class Crystals {
         List<Drawing.Moment> moments = new ArrayList<>();
         for (int i = 0; i < stories.size(); i++) {
             CrystalStory story = stories.get(i);
+            String temperature = TypesetNumber.of(story.temperatureC(), 1) + " °C, ";
             String label =
-                    "%s °C, mean %s µm, ice %s %% by volume"
-                            .formatted(
-                                    TypesetNumber.of(story.temperatureC(), 1),
-                                    TypesetNumber.of(story.meanUm().middle(), 1),
-                                    TypesetNumber.of(GrainField.iceVolumePercent(story), 1));
-            if (fields.get(i).grains().isEmpty()) {
-                label = "%s °C, no ice".formatted(TypesetNumber.of(story.temperatureC(), 1));
-            }
+                    fields.get(i).grains().isEmpty()
+                            ? temperature + "no ice"
+                            : "%smean %s µm, ice %s %% by volume"
+                                    .formatted(
+                                            temperature,
+                                            TypesetNumber.of(story.meanUm().middle(), 1),
+                                            TypesetNumber.of(
+                                                    GrainField.iceVolumePercent(story), 1));
             double days = (hours(story) - firstHours) / 24;
             moments.add(new Drawing.Moment(days, unit, label, pieces(fields.get(i))));
         }
@@ -105,8 +108,10 @@ final class Crystals {
                 for (int down = -1; down <= 1; down++) {
                     double dx = right * field.widthUm();
                     double dy = down * field.heightUm();
-                    if (isSeen(grain, dx, dy, field)) {
-                        pieces.add(outline(grain, dx, dy));
+                    Piece.Outline outline = outline(grain, dx, dy);
+                    if (reaches(outline.x(), field.widthUm())
+                            && reaches(outline.y(), field.heightUm())) {
+                        pieces.add(outline);
                     }
                 }
             }
@@ -114,21 +119,13 @@ final class Crystals {
         return pieces;
     }
 
-    private static boolean isSeen(Grain grain, double dx, double dy, GrainField field) {
-        double left = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        double top = Double.POSITIVE_INFINITY;
-        double bottom = Double.NEGATIVE_INFINITY;
-        for (Grain.Corner corner : grain.corners()) {
-            left = Math.min(left, corner.xUm() + dx);
-            right = Math.max(right, corner.xUm() + dx);
-            top = Math.min(top, corner.yUm() + dy);
-            bottom = Math.max(bottom, corner.yUm() + dy);
-        }
-        return right > 0 && left < field.widthUm() && bottom > 0 && top < field.heightUm();
+    /** Whether some of it is between 0 and an end. */
+    private static boolean reaches(NumberColumn corners, double endUm) {
+        DoubleSummaryStatistics range = Arrays.stream(corners.toArray()).summaryStatistics();
+        return range.getMax() > 0 && range.getMin() < endUm;
     }
 
-    private static Piece outline(Grain grain, double dx, double dy) {
+    private static Piece.Outline outline(Grain grain, double dx, double dy) {
         double[] xs = grain.corners().stream().mapToDouble(c -> c.xUm() + dx).toArray();
         double[] ys = grain.corners().stream().mapToDouble(c -> c.yUm() + dy).toArray();
         return new Piece.Outline(NumberColumn.of(xs), NumberColumn.of(ys), Tint.of(Tint.Role.ICE));

@@ -16,6 +16,7 @@ import coldwright.science.emulsion.Slide;
 import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -45,6 +46,9 @@ public final class Microscope {
     private static final String CLUMPING =
             "Clumping: M. von Smoluchowski's meeting by shear, a trend; the shape of the clusters is drawn, not calculated";
 
+    private static final Tint SINGLE = Tint.of(Tint.Role.FAT);
+    private static final Tint CLUMPED = Tint.of(Tint.Role.CLUMPED_FAT);
+
     private Microscope() {}
 
     /** {@return fat globules of milk, cream or mix, not homogenised, 100 × 70 µm, 2 µm deep} */
@@ -60,23 +64,22 @@ public final class Microscope {
     public static Drawing globules(Mix mix, GlobuleSizes sizes) {
         GlobuleField field = fieldOf(mix, sizes, 1);
         return empty("Fat globules under a microscope", field.slide())
-                .at(new Drawing.Moment(0, "", describe(sizes, field), pieces(field)))
+                .at(moment(0, describe(sizes, field), field))
                 .source(SIZES);
     }
 
     /** {@return milk, cream or a mix before and after it is homogenised, two moments} */
     public static Drawing homogenising(Mix mix) {
-        Drawing drawing = null;
-        int passes = 0;
-        for (GlobuleSizes sizes : List.of(GlobuleSizes.rawMilk(), GlobuleSizes.homogenised())) {
-            GlobuleField field = fieldOf(mix, sizes, 1);
-            String label = (passes == 0 ? "raw: " : "homogenised: ") + describe(sizes, field);
-            if (drawing == null) {
-                drawing = empty("Fat globules before and after homogenising", field.slide());
-            }
-            drawing = drawing.at(new Drawing.Moment(passes++, "", label, pieces(field)));
-        }
-        return drawing.source(SIZES);
+        GlobuleField raw = fieldOf(mix, GlobuleSizes.rawMilk(), 1);
+        GlobuleField fine = fieldOf(mix, GlobuleSizes.homogenised(), 1);
+        return empty("Fat globules before and after homogenising", raw.slide())
+                .at(moment(0, "raw: " + describe(GlobuleSizes.rawMilk(), raw), raw))
+                .at(moment(1, "homogenised: " + describe(GlobuleSizes.homogenised(), fine), fine))
+                .source(SIZES);
+    }
+
+    private static Drawing.Moment moment(double time, String label, GlobuleField field) {
+        return new Drawing.Moment(time, "", label, pieces(field));
     }
 
     /**
@@ -183,20 +186,15 @@ public final class Microscope {
 
     /** The globules with clumped ones last, so that clusters are in front. */
     private static List<Piece> pieces(GlobuleField field) {
-        List<Piece> pieces = new ArrayList<>();
-        List<Piece> clusters = new ArrayList<>();
-        Tint single = Tint.of(Tint.Role.FAT);
-        Tint clumped = Tint.of(Tint.Role.CLUMPED_FAT);
-        for (Globule globule : field.globules()) {
-            List<Piece> kin = globule.clumped() ? clusters : pieces;
-            kin.add(
-                    new Piece.Disc(
-                            globule.xUm(),
-                            globule.yUm(),
-                            globule.radiusUm(),
-                            globule.clumped() ? clumped : single));
-        }
-        pieces.addAll(clusters);
-        return pieces;
+        return field.globules().stream()
+                .sorted(Comparator.comparing(Globule::clumped))
+                .<Piece>map(
+                        one ->
+                                new Piece.Disc(
+                                        one.xUm(),
+                                        one.yUm(),
+                                        one.radiusUm(),
+                                        one.clumped() ? CLUMPED : SINGLE))
+                .toList();
     }
 }

@@ -65,7 +65,7 @@ class SuggestionsTest {
                                 alone("syrup(", true),
                                 alone("Stack", false),
                                 alone("StackOverflowError", false),
-                                alone("FigureCodec", false)),
+                                alone("ExhibitCodec", false)),
                         INDEX);
         assertEquals(
                 List.of("syrup(…)", "Stage", "sqrt(value) → number", "Scanner", "Stack"),

@@ -79,7 +79,8 @@ class ChartPainterTest {
     @Test
     void theEarlierTraceIsPalerAndThinner() {
         Figure before = PLAIN.line("one", 0, 40, w -> 3);
-        RenderedFigure renderedFigure = ChartPainter.paint(ONE, Optional.of(before), SHEET);
+        RenderedFigure renderedFigure =
+                ChartPainter.paint(ONE, Optional.of(before), SHEET, Optional.empty());
         PlotArea plot = renderedFigure.plot();
         int x = px(plot.xPx(17));
         ValueSpan aroundNow = new ValueSpan(plot.yPx(5) - 5, plot.yPx(5) + 5);
@@ -97,7 +98,7 @@ class ChartPainterTest {
     void theEarlierTraceStaysBehind() {
         Figure across = PLAIN.line("one", 0, 40, w -> 10 - w / 4);
         RenderedFigure alone = paint(ONE);
-        RenderedFigure both = ChartPainter.paint(ONE, Optional.of(across), SHEET);
+        RenderedFigure both = ChartPainter.paint(ONE, Optional.of(across), SHEET, Optional.empty());
         int x = px(alone.plot().xPx(20));
         int y = px(alone.plot().yPx(5));
         assertEquals(alone.picture().rgbAt(x, y), both.picture().rgbAt(x, y));
@@ -114,7 +115,9 @@ class ChartPainterTest {
     }
 
     private static int[] pixelsWithEarlier(Figure earlier) {
-        return ChartPainter.paint(ONE, Optional.of(earlier), SHEET).picture().argbPremultiplied();
+        return ChartPainter.paint(ONE, Optional.of(earlier), SHEET, Optional.empty())
+                .picture()
+                .argbPremultiplied();
     }
 
     @Test

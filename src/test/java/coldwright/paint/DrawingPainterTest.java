@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,10 +44,10 @@ class DrawingPainterTest {
         PixelImage picture = DrawingPainter.paint(drawing, 0, SHEET);
         int serum =
                 new DrawingPalette(drawing.warmth()).ground(Tint.Role.SERUM).getRGB() & 0xFFFFFF;
-        int y = (int) (layout.field().y() + 35 * layout.pxPerUnit());
+        int y = (int) (layout.field().getY() + 35 * layout.pxPerUnit());
         int across = 0;
-        for (int x = (int) layout.field().x() + 2;
-                x < layout.field().x() + 98 * layout.pxPerUnit();
+        for (int x = (int) layout.field().getX() + 2;
+                x < layout.field().getX() + 98 * layout.pxPerUnit();
                 x++) {
             across += picture.rgbAt(x, y) == serum ? 0 : 1;
         }
@@ -54,7 +55,7 @@ class DrawingPainterTest {
         int ink = 0;
         for (int x = 0; x < 400; x++) {
             boolean dark = (picture.rgbAt(x, (int) layout.barY()) & 0xFF) < 0x60;
-            boolean bar = x <= layout.field().x() + 20 * layout.pxPerUnit() + 1;
+            boolean bar = x <= layout.field().getX() + 20 * layout.pxPerUnit() + 1;
             ink += dark && bar ? 1 : 0;
         }
         assertEquals(20 * layout.pxPerUnit(), ink, 3);
@@ -65,10 +66,10 @@ class DrawingPainterTest {
     void theFieldKeepsItsShapeAndStaysOnTheSheet(int width, int height, double type) {
         FigureFormat format = FigureFormat.of(width, height).withType(type);
         Drawing drawing = EMPTY.warmth(-20, 5).at(moment(0, FAT));
-        DrawingLayout.Box box = DrawingLayout.of(drawing, 0, format).field();
-        assertEquals(0.7, box.height() / box.width(), 1e-9);
-        assertTrue(box.x() >= 0 && box.x() + box.width() <= width);
-        assertTrue(box.y() >= 0 && box.y() + box.height() <= height);
+        Rectangle2D box = DrawingLayout.of(drawing, 0, format).field();
+        assertEquals(0.7, box.getHeight() / box.getWidth(), 1e-9);
+        assertTrue(box.getX() >= 0 && box.getX() + box.getWidth() <= width);
+        assertTrue(box.getY() >= 0 && box.getY() + box.getHeight() <= height);
         DrawingPainter.paint(drawing, 0, format);
     }
 
@@ -98,8 +99,8 @@ class DrawingPainterTest {
         drawing = drawing.at(new Drawing.Moment(0, "min", "", bands()));
         PixelImage picture = DrawingPainter.paint(drawing, 0, SHEET);
         int wall = new DrawingPalette(drawing.warmth()).ground(Tint.Role.WALL).getRGB() & 0xFFFFFF;
-        DrawingLayout.Box box = DrawingLayout.of(drawing, 0, SHEET).field();
-        for (int y = (int) box.y() + 2; y < box.y() + box.height() - 2; y++) {
+        Rectangle2D box = DrawingLayout.of(drawing, 0, SHEET).field();
+        for (int y = (int) box.getY() + 2; y < box.getY() + box.getHeight() - 2; y++) {
             assertFalse(picture.rgbAt(300, y) == wall, "row " + y);
         }
     }

@@ -44,9 +44,11 @@ class FigureFilesTest {
 
     @TempDir Path folder;
 
+    private static final FigureFormat SHEET = FigureFormat.of(800, 500);
+
     @Test
     void anSvgHoldsItsLettersAsTextAndSaysWhatItShows() throws Exception {
-        Document svg = parsed(FigureFiles.svg(FIGURE, FigureFiles.SHEET));
+        Document svg = parsed(FigureFiles.svg(FIGURE, SHEET));
         assertEquals("img", svg.getDocumentElement().getAttribute("role"));
         assertEquals("Sugar & ice < −3 °C ", textOf(svg, "title"));
         assertEquals(FigureFont.shown(FigureDescription.describe(FIGURE)), textOf(svg, "desc"));
@@ -64,9 +66,9 @@ class FigureFilesTest {
 
     @Test
     void namesWithinAnSvgDifferFromFigureToFigure() throws Exception {
-        String one = FigureFiles.svg(FIGURE, FigureFiles.SHEET);
-        assertEquals(one, FigureFiles.svg(FIGURE, FigureFiles.SHEET));
-        String other = FigureFiles.svg(FIGURE.markX("more", 5), FigureFiles.SHEET);
+        String one = FigureFiles.svg(FIGURE, SHEET);
+        assertEquals(one, FigureFiles.svg(FIGURE, SHEET));
+        String other = FigureFiles.svg(FIGURE.markX("more", 5), SHEET);
         assertNotEquals(idOf(one), idOf(other));
     }
 
@@ -80,7 +82,7 @@ class FigureFilesTest {
     void aPngIsTheSamePicture() throws IOException {
         FigureFormat format = FigureFormat.of(300, 200).withScale(2);
         BufferedImage read =
-                ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, format)));
+                ImageIO.read(new ByteArrayInputStream(FigureFiles.png(FIGURE, 0, format)));
         PixelImage painted = ChartPainter.paint(FIGURE, format).picture();
         assertEquals(600, read.getWidth());
         for (int i = 0; i < 400; i++) {
@@ -121,9 +123,9 @@ class FigureFilesTest {
     void aFileIsReplacedWholeAndNothingElseIsLeft() throws IOException {
         for (String ending : List.of("svg", "png", "csv")) {
             Path file = folder.resolve("deep").resolve("figure." + ending);
-            FigureFiles.write(FIGURE, file);
+            FigureFiles.write(FIGURE, 0, file);
             Files.writeString(file, "old");
-            FigureFiles.write(FIGURE, file);
+            FigureFiles.write(FIGURE, 0, file);
             assertTrue(Files.size(file) > 100);
         }
         try (var files = Files.list(folder.resolve("deep"))) {
@@ -137,7 +139,7 @@ class FigureFilesTest {
     @Test
     void whatCouldNotBeWrittenLeavesWhatWasThere() throws IOException {
         Path taken = Files.createDirectories(folder.resolve("taken.svg").resolve("full"));
-        assertThrows(IOException.class, () -> FigureFiles.write(FIGURE, taken.getParent()));
+        assertThrows(IOException.class, () -> FigureFiles.write(FIGURE, 0, taken.getParent()));
         assertTrue(Files.isDirectory(taken));
         try (var files = Files.list(folder)) {
             assertEquals(1, files.count());
@@ -150,7 +152,7 @@ class FigureFilesTest {
                 "figure.gif is no figure's file; it must end in .svg, .png or .csv",
                 assertThrows(
                                 IllegalArgumentException.class,
-                                () -> FigureFiles.write(FIGURE, folder.resolve("figure.gif")))
+                                () -> FigureFiles.write(FIGURE, 0, folder.resolve("figure.gif")))
                         .getMessage());
     }
 

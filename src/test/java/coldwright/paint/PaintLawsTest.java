@@ -54,7 +54,8 @@ class PaintLawsTest {
                         .markY("mark", size > 0 ? y[0] : 0);
         FigureFormat format = FigureFormat.of(width, height).withScale(scale).withType(type);
         Figure earlier = figure.line("earlier", y, x);
-        RenderedFigure renderedFigure = ChartPainter.paint(figure, Optional.of(earlier), format);
+        RenderedFigure renderedFigure =
+                ChartPainter.paint(figure, Optional.of(earlier), format, Optional.empty());
         assertEquals(format.widthPx(), renderedFigure.picture().widthPx());
         assertEquals(format.heightPx(), renderedFigure.picture().heightPx());
         PlotArea plot = renderedFigure.plot();

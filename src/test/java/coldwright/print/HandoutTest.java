@@ -18,9 +18,11 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -93,6 +95,111 @@ class HandoutTest {
         assertFalse(html.contains("Mind the smoke"));
         assertTrue(html.contains("Result"));
         assertTrue(html.contains("class=\"caution\""));
+    }
+
+    private static final String TRAYS =
+            """
+            # Trays
+
+            ## Toast
+
+            Oats brown from 150 °C on.
+
+            ```forecast
+            Which?
+            - * brown
+            - pale
+            ```
+
+            ```java
+            double toasted = 40; // dial 0 to 90 step 5 g
+            ```
+
+            They turned brown.
+
+            > **Caution.** Hot tray.
+
+            Now the second tray.
+
+            ```forecast
+            How long?
+            number: 12 min within 2
+            ```
+
+            ```java
+            dry
+            ```
+
+            So it took twelve.
+
+            ```check
+            toasted is 40 within 1
+            ```
+
+            ## Your turn
+
+            Toast less.
+
+            ```java
+            double least = 0;
+            ```
+
+            ```java solution
+            double least = 20;
+            ```
+
+            ## Kitchen trial
+
+            Weigh 30 g.
+
+            The calculator predicts 12<!-- = dry --> minutes.
+            """;
+
+    @Test
+    void theBlankHasNoAnswersInSentencesAndCodeOnlyToChange() {
+        String html =
+                Handout.html(
+                        LessonReader.read("trays.md", TRAYS),
+                        Map.of(),
+                        HandoutOptions.of(HandoutEdition.BLANK));
+        Pages.requireSound(html);
+        for (String kept :
+                List.of(
+                        "Oats brown",
+                        "Hot tray",
+                        "Now the second tray",
+                        "Toast less",
+                        "least",
+                        "30")) {
+            assertTrue(html.contains(kept), kept);
+        }
+        for (String given :
+                List.of("They turned brown", "it took twelve", "predicts", "toasted", "dry")) {
+            assertFalse(html.contains(given), given);
+        }
+        String read =
+                Handout.html(
+                        LessonReader.read("trays.md", TRAYS),
+                        Map.of(),
+                        HandoutOptions.of(HandoutEdition.READER));
+        assertTrue(read.contains("it took twelve") && read.contains("predicts"), read);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 4, 9, 14, 24})
+    void allFiguresAreOnOnePage(int count) throws IOException {
+        List<Exhibit> figures = Collections.nCopies(count, FIGURE);
+        for (PaperSize paper : PaperSize.values()) {
+            String html =
+                    Handout.html(
+                            LESSON,
+                            Map.of(1, drawn("", figures)),
+                            new HandoutOptions(
+                                    HandoutEdition.FIGURES, paper, false, Optional.empty()));
+            Pages.requireSound(html);
+            assertEquals(count, html.split("<svg ", -1).length - 1);
+            assertEquals(1, PdfWriter.pageCount(PdfWriter.of(html)), count + " on " + paper);
+        }
     }
 
     private static final String DRAWS =

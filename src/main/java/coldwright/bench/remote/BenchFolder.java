@@ -1,15 +1,13 @@
 package coldwright.bench.remote;
 
+import coldwright.text.TemporaryFolders;
+
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
 
 /** The private folder of a bench's process: created by the program, deleted by either side. */
 public final class BenchFolder {
-    private static final String PREFIX = "coldwright-bench-";
+    private static final String PURPOSE = "bench";
 
     private BenchFolder() {}
 
@@ -20,7 +18,7 @@ public final class BenchFolder {
      */
     public static Path create() throws IOException {
         try {
-            return Files.createTempDirectory(PREFIX);
+            return TemporaryFolders.create(PURPOSE);
         } catch (IOException e) {
             throw new IOException(
                     "no folder can be made for it in %s; look whether the disk there is full"
@@ -30,18 +28,17 @@ public final class BenchFolder {
     }
 
     /**
-     * Deletes a bench folder and its contents. Follows no links, and ignores files that can't be
-     * deleted. Deletes nothing that wasn't created here: each side gets the path from the other.
+     * Whether a path has a bench folder's name. Both processes get the path from the other or from
+     * the command line, and must delete nothing that wasn't created here.
      */
+    static boolean isOne(Path folder) {
+        return TemporaryFolders.isFor(PURPOSE, folder);
+    }
+
+    /** Deletes a bench folder and its contents, and no other folder. */
     public static void delete(Path folder) {
-        Path name = folder.getFileName();
-        if (name == null || !name.toString().startsWith(PREFIX)) {
-            return;
-        }
-        try (Stream<Path> all = Files.walk(folder)) {
-            all.sorted(Comparator.reverseOrder()).forEach(one -> one.toFile().delete());
-        } catch (IOException | UncheckedIOException e) {
-            // the operating system clears its temporary folder
+        if (isOne(folder)) {
+            TemporaryFolders.delete(folder);
         }
     }
 }

@@ -38,7 +38,7 @@ final class FigureOutput {
                     "this snippet has drawn %d figures; the page takes no more: draw fewer"
                             .formatted(limit));
         }
-        long points = ExhibitCodec.points(exhibit);
+        long points = exhibit.size();
         if (points > pointLimit) {
             throw new IllegalArgumentException(
                     "the figure \"%s\" has %d points; the page takes up to %d: draw fewer"

@@ -3,10 +3,8 @@ package coldwright.desk.figure;
 import coldwright.desk.figure.model.FigureModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.ExceptionText;
-import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
-import coldwright.paint.DrawingPainter;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.style.FigureFormat;
 import coldwright.text.WholeFile;
@@ -39,13 +37,13 @@ final class FigureExport {
 
     void copy() {
         Exhibit exhibit = model.seen();
-        FigureFormat format = exhibit instanceof Figure ? FigureFiles.SHEET : DrawingPainter.SHEET;
+        FigureFormat format = FigureFiles.sheet(exhibit).withScale(FINE);
         RenderRequest renderRequest =
                 new RenderRequest(
                         exhibit, model.earlier(), model.play().moment().get(), Optional.empty());
         RenderContext renderContext = room.renderContext();
         CompletableFuture.supplyAsync(
-                        () -> renderContext.painter().paint(renderRequest, format.withScale(FINE)),
+                        () -> renderContext.painter().paint(renderRequest, format),
                         renderContext.work())
                 .whenCompleteAsync(
                         (figureImage, error) -> {
@@ -86,13 +84,7 @@ final class FigureExport {
 
     private static void writeNow(Exhibit exhibit, int moment, Path file) {
         try {
-            if (exhibit instanceof Figure figure) {
-                FigureFiles.write(figure, file);
-            } else if (exhibit instanceof Drawing drawing) {
-                FigureFiles.write(drawing, moment, file);
-            } else {
-                throw new AssertionError(exhibit.getClass());
-            }
+            FigureFiles.write(exhibit, moment, file);
         } catch (IOException e) {
             throw new IllegalStateException(
                     e instanceof WholeFile.UnwrittenException unwritten

@@ -57,21 +57,6 @@ public final class WireReader {
         return code;
     }
 
-    /** Reads the header of a message: its name in bytes, then its version. */
-    public void opening(String subject, int... bytes) throws IOException {
-        int version = bytes.length - 1;
-        for (int i = 0; i < bytes.length; i++) {
-            int here = in.readUnsignedByte();
-            if (here != bytes[i]) {
-                throw new MalformedWireException(
-                        i < version
-                                ? "this is no %s: it does not begin as one".formatted(subject)
-                                : "the %s is of version %d; this program reads version %d"
-                                        .formatted(subject, here, bytes[version]));
-            }
-        }
-    }
-
     public int whole() throws IOException {
         return in.readInt();
     }

@@ -28,13 +28,6 @@ public final class WireWriter {
         out.writeByte(code);
     }
 
-    /** Writes the bytes of a header. */
-    public void opening(int... bytes) throws IOException {
-        for (int one : bytes) {
-            out.writeByte(one);
-        }
-    }
-
     public void whole(int number) throws IOException {
         out.writeInt(number);
     }

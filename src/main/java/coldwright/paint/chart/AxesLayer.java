@@ -1,6 +1,5 @@
 package coldwright.paint.chart;
 
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.PlotArea;
 
 import java.awt.BasicStroke;
@@ -9,43 +8,40 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 
 /** The two axes with their ticks, on whole pixels. */
-record AxesLayer(ChartLayout layout) implements ChartLayer {
-    @Override
-    public void paint(Graphics2D g) {
+record AxesLayer(ChartLayout layout) {
+    void paint(Graphics2D g) {
         PlotArea plot = layout.plot();
         PlotArea.PixelRect pixelRect = plot.area();
-        double left = layout.pixels().snap(pixelRect.left());
-        double bottom = layout.pixels().snap(pixelRect.bottom());
+        double left = layout.snap(pixelRect.left());
+        double bottom = layout.snap(pixelRect.bottom());
         double tick = layout.tickLength();
         g.setStroke(
                 new BasicStroke(
-                        (float) layout.pixels().axisWidth(),
+                        (float) layout.axisWidth(),
                         BasicStroke.CAP_SQUARE,
                         BasicStroke.JOIN_MITER));
         g.setColor(layout.theme().axis());
         line(g, left, pixelRect.top(), left, bottom);
         line(g, left, bottom, pixelRect.right(), bottom);
         for (int i = 0; i < layout.yTicks().count() && layout.yLabelled(); i++) {
-            double y = layout.pixels().snap(plot.yPx(layout.yTicks().value(i)));
+            double y = layout.snap(plot.yPx(layout.yTicks().value(i)));
             line(g, left - tick, y, left, y);
         }
         for (int i = 0; i < layout.xTicks().count() && layout.xLabelled(); i++) {
-            double x = layout.pixels().snap(plot.xPx(layout.xTicks().value(i)));
+            double x = layout.snap(plot.xPx(layout.xTicks().value(i)));
             line(g, x, bottom, x, bottom + tick);
         }
     }
 
     /** The zero line, if it is within the plot and isn't an axis. */
-    static ChartLayer zero(ChartLayout layout, Color color) {
-        return g -> {
-            PlotArea plot = layout.plot();
-            if (plot.y().from() < 0 && plot.y().to() >= 0) {
-                double y = layout.pixels().snap(plot.yPx(0));
-                g.setStroke(new BasicStroke((float) layout.pixels().axisWidth()));
-                g.setColor(color);
-                line(g, plot.area().left(), y, plot.area().right(), y);
-            }
-        };
+    static void zero(Graphics2D g, ChartLayout layout, Color color) {
+        PlotArea plot = layout.plot();
+        if (plot.y().from() < 0 && plot.y().to() >= 0) {
+            double y = layout.snap(plot.yPx(0));
+            g.setStroke(new BasicStroke((float) layout.axisWidth()));
+            g.setColor(color);
+            line(g, plot.area().left(), y, plot.area().right(), y);
+        }
     }
 
     private static void line(Graphics2D g, double x0, double y0, double x1, double y1) {

@@ -7,6 +7,7 @@ import coldwright.figure.ReferenceLine;
 import coldwright.figure.Series;
 import coldwright.paint.style.ValueSpan;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,9 +22,6 @@ public final class AxisRange {
     /** The share of the former axes that data must fill to keep them. */
     private static final double HELD_SHARE = 0.6;
 
-    private double least = Double.POSITIVE_INFINITY;
-    private double most = Double.NEGATIVE_INFINITY;
-
     private AxisRange() {}
 
     /** The span of the x axis. */
@@ -33,43 +31,61 @@ public final class AxisRange {
         if (bars.drawn()) {
             return new ValueSpan(-0.5, bars.words().size() - 0.5);
         }
-        AxisRange axisRange = new AxisRange();
-        boolean pointsOnly = true;
-        for (Figure one : figures) {
-            for (Series series : one.series()) {
-                pointsOnly &= series instanceof Series.Dots;
-                for (NumberColumn row : rows(series)) {
-                    axisRange.take(
-                            xOf(series),
-                            row,
-                            new ValueSpan(-ValueSpan.FARTHEST, ValueSpan.FARTHEST),
-                            true);
-                }
-            }
-        }
-        axisRange.takeMarks(figure, ReferenceLine.Across.X);
-        return axisRange.on(figure.x(), pointsOnly ? BESIDE_POINTS : 0, 0);
+        ValueSpan everywhere = new ValueSpan(-ValueSpan.FARTHEST, ValueSpan.FARTHEST);
+        boolean pointsOnly =
+                figures.stream()
+                        .flatMap(one -> one.series().stream())
+                        .allMatch(Series.Dots.class::isInstance);
+        return on(
+                figure.x(),
+                range(figures, everywhere, ReferenceLine.Across.X),
+                pointsOnly ? BESIDE_POINTS : 0,
+                0);
     }
 
     /** The span of the y axis, for the data within the x axis. */
     public static ValueSpan y(List<Figure> figures, ValueSpan x) {
-        Figure figure = figures.get(0);
-        AxisRange axisRange = new AxisRange();
-        boolean barred = false;
-        for (Figure one : figures) {
-            for (Series series : one.series()) {
-                barred |= series instanceof Series.Bars;
-                for (NumberColumn row : rows(series)) {
-                    axisRange.take(xOf(series), row, x, false);
+        DoubleSummaryStatistics range = range(figures, x, ReferenceLine.Across.Y);
+        boolean barred =
+                figures.stream()
+                        .flatMap(one -> one.series().stream())
+                        .anyMatch(
+                                one ->
+                                        one instanceof Series.Bars
+                                                || one instanceof Series.Histogram);
+        if (barred) {
+            range.accept(0);
+        }
+        return on(figures.get(0).y(), range, 0, barred ? ABOVE_BARS : 0);
+    }
+
+    /** The least and the largest value of the data within a span of x, and of the marks. */
+    private static DoubleSummaryStatistics range(
+            List<Figure> figures, ValueSpan within, ReferenceLine.Across across) {
+        DoubleSummaryStatistics range = new DoubleSummaryStatistics();
+        for (Figure figure : figures) {
+            for (Series series : figure.series()) {
+                NumberColumn xs = series.x();
+                for (NumberColumn ys : series.columns()) {
+                    for (int i = 0; i < xs.size(); i++) {
+                        boolean drawn = Math.abs(ys.at(i)) <= ValueSpan.FARTHEST;
+                        if (drawn && within.contains(xs.at(i))) {
+                            range.accept((across == ReferenceLine.Across.X ? xs : ys).at(i));
+                        }
+                    }
+                }
+                if (series instanceof Series.Histogram bins && across == ReferenceLine.Across.X) {
+                    range.accept(bins.from());
+                    range.accept(bins.to());
                 }
             }
         }
-        axisRange.takeMarks(figure, ReferenceLine.Across.Y);
-        if (barred) {
-            axisRange.take(0);
-            return axisRange.on(figure.y(), 0, ABOVE_BARS);
+        for (ReferenceLine mark : figures.get(0).marks()) {
+            if (mark.across() == across && Math.abs(mark.at()) <= ValueSpan.FARTHEST) {
+                range.accept(mark.at());
+            }
         }
-        return axisRange.on(figure.y(), 0, 0);
+        return range;
     }
 
     /** The former span, if the data fit it and fill enough of it. */
@@ -83,59 +99,11 @@ public final class AxisRange {
                                 && whole.width() >= HELD_SHARE * span.width());
     }
 
-    static NumberColumn xOf(Series series) {
-        if (series instanceof Series.Curve curve) {
-            return curve.x();
-        } else if (series instanceof Series.Dots dots) {
-            return dots.x();
-        } else if (series instanceof Series.Band band) {
-            return band.x();
-        } else if (series instanceof Series.Bars bars) {
-            return NumberColumn.of(new double[bars.size()]);
-        }
-        throw new AssertionError(series.getClass());
-    }
-
-    private static List<NumberColumn> rows(Series series) {
-        if (series instanceof Series.Curve curve) {
-            return List.of(curve.y());
-        } else if (series instanceof Series.Dots dots) {
-            return List.of(dots.y());
-        } else if (series instanceof Series.Band band) {
-            return List.of(band.low(), band.high());
-        } else if (series instanceof Series.Bars bars) {
-            return List.of(bars.values());
-        }
-        throw new AssertionError(series.getClass());
-    }
-
-    private void take(NumberColumn xs, NumberColumn ys, ValueSpan within, boolean takeX) {
-        for (int i = 0; i < xs.size(); i++) {
-            double x = xs.at(i);
-            double y = ys.at(i);
-            if (within.contains(x) && Math.abs(y) <= ValueSpan.FARTHEST) {
-                take(takeX ? x : y);
-            }
-        }
-    }
-
-    private void take(double value) {
-        least = Math.min(least, value);
-        most = Math.max(most, value);
-    }
-
-    private void takeMarks(Figure figure, ReferenceLine.Across across) {
-        for (ReferenceLine mark : figure.marks()) {
-            if (mark.across() == across && Math.abs(mark.at()) <= ValueSpan.FARTHEST) {
-                take(mark.at());
-            }
-        }
-    }
-
-    private ValueSpan on(Axis axis, double beside, double above) {
-        double from = least <= most ? least : 0;
-        double to = least <= most ? most : 1;
-        if (least < most) {
+    private static ValueSpan on(
+            Axis axis, DoubleSummaryStatistics range, double beside, double above) {
+        double from = range.getCount() > 0 ? range.getMin() : 0;
+        double to = range.getCount() > 0 ? range.getMax() : 1;
+        if (range.getCount() > 0 && from < to) {
             double width = to - from;
             from -= width * beside + (from < 0 ? width * above : 0);
             to += width * beside + (to > 0 ? width * above : 0);

@@ -1,7 +1,6 @@
 package coldwright.paint.chart;
 
 import coldwright.figure.Series;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.SeriesStyle;
 
@@ -10,14 +9,13 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 
 /** A band: a pale area between thin lines. */
-record BandLayer(Series.Band band, ChartLayout layout, SeriesStyle ink) implements ChartLayer {
+record BandLayer(Series.Band band, ChartLayout layout, SeriesStyle ink) {
     private static final double EDGE_WIDTH = 0.5;
 
     /** How far beyond the plot the area is drawn, in heights of the plot. */
     private static final double BEYOND = 20;
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         PlotArea plot = layout.plot();
         g.setColor(ink.band());
         int begin = 0;

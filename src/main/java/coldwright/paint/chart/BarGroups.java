@@ -3,33 +3,33 @@ package coldwright.paint.chart;
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 
-/** The bars of a figure, grouped by the words under them, each once. */
+/** The words under the bars or box plots of a figure, each once, and its bars. */
 public record BarGroups(List<String> words, List<Series.Bars> series) {
     /** The share of a word's slot that its bars fill. */
     public static final double SHARE_OF_SLOT = 0.62;
 
     public static BarGroups of(Figure figure) {
-        List<Series.Bars> bars = new ArrayList<>();
-        for (Series one : figure.series()) {
-            if (one instanceof Series.Bars some) {
-                bars.add(some);
-            }
+        List<Series.Bars> bars =
+                figure.series().stream()
+                        .filter(Series.Bars.class::isInstance)
+                        .map(Series.Bars.class::cast)
+                        .toList();
+        List<String> boxes =
+                figure.series().stream()
+                        .filter(Series.BoxPlot.class::isInstance)
+                        .map(Series::name)
+                        .toList();
+        if (!boxes.isEmpty()) {
+            return new BarGroups(boxes, bars);
         }
-        if (bars.isEmpty()) {
-            return new BarGroups(List.of(), bars);
-        }
-        List<String> first = bars.get(0).words();
-        if (bars.stream().allMatch(some -> some.words().equals(first))) {
-            return new BarGroups(first, bars);
-        }
-        Set<String> all = new LinkedHashSet<>();
-        bars.forEach(some -> all.addAll(some.words()));
-        return new BarGroups(List.copyOf(all), bars);
+        List<List<String>> words = bars.stream().map(Series.Bars::words).distinct().toList();
+        return new BarGroups(
+                words.size() == 1
+                        ? words.get(0)
+                        : words.stream().flatMap(List::stream).distinct().toList(),
+                bars);
     }
 
     public boolean drawn() {

@@ -2,7 +2,6 @@ package coldwright.paint.chart;
 
 import coldwright.figure.Series;
 import coldwright.figure.TypesetNumber;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.SeriesStyle;
@@ -17,8 +16,7 @@ import java.util.List;
  * The bars of one series, hatched unless it is the first, with their values if there is room. Bars
  * of an earlier figure are a little wider and have no values.
  */
-record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int number)
-        implements ChartLayer {
+record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int number) {
     private static final double WIDEST_EMS = 5;
     private static final double EARLIER_WIDER = 0.26;
     private static final double HATCH_EMS = 0.5;
@@ -26,8 +24,7 @@ record BarLayer(Series.Bars some, ChartLayout layout, SeriesStyle ink, int numbe
     /** Values over bars are this much more precise than the axis. */
     private static final double FINER = 5;
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         PlotArea plot = layout.plot();
         BarGroups bars = layout.bars();
         int count = bars.series().size();

@@ -1,14 +1,9 @@
 package coldwright.paint.chart;
 
-import coldwright.paint.style.AxisTicks;
-import coldwright.paint.style.FigureFormat;
-import coldwright.paint.style.PlotArea;
-import coldwright.paint.style.Resolution;
-import coldwright.paint.style.TextLine;
+import coldwright.paint.style.PixelImage;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,70 +21,55 @@ public final class ChartBackground {
     /** Larger backgrounds, such as those of files, aren't cached. */
     private static final int MOST_PIXELS = 2_000_000;
 
-    private static final Map<BackgroundKey, int[]> LATEST =
+    /** By everything that a background depends on. */
+    private static final Map<List<Object>, int[]> LATEST =
             new LinkedHashMap<>(KEPT, 0.75f, true) {
                 @Override
-                protected boolean removeEldestEntry(Map.Entry<BackgroundKey, int[]> eldest) {
+                protected boolean removeEldestEntry(Map.Entry<List<Object>, int[]> eldest) {
                     return size() > KEPT;
                 }
             };
 
     private ChartBackground() {}
 
-    /** Everything that the background depends on. */
-    private record BackgroundKey(
-            FigureFormat format,
-            PlotArea plot,
-            List<AxisTicks> ticks,
-            boolean barred,
-            List<TextLine> lines,
-            List<ChartLegend.Placed> samples) {
-        static BackgroundKey of(ChartLayout layout) {
-            return new BackgroundKey(
-                    layout.format(),
-                    layout.plot(),
-                    List.of(layout.xTicks(), layout.yTicks()),
-                    layout.bars().drawn(),
-                    List.copyOf(layout.lines()),
-                    List.copyOf(layout.samples()));
-        }
-    }
-
     /** A new image with the background on it. */
     public static BufferedImage image(ChartLayout layout) {
-        FigureFormat format = layout.format();
-        BufferedImage image =
-                new BufferedImage(
-                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
-        int[] pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-        BackgroundKey backgroundKey = BackgroundKey.of(layout);
+        List<Object> key =
+                List.of(
+                        layout.format(),
+                        layout.plot(),
+                        layout.xTicks(),
+                        layout.yTicks(),
+                        layout.bars().drawn(),
+                        List.copyOf(layout.lines()),
+                        List.copyOf(layout.samples()));
         int[] kept;
         synchronized (LATEST) {
-            kept = LATEST.get(backgroundKey);
+            kept = LATEST.get(key);
         }
-        if (kept != null) {
-            System.arraycopy(kept, 0, pixels, 0, pixels.length);
-            return image;
-        }
-        Graphics2D g = image.createGraphics();
-        g.setColor(layout.theme().paper());
-        g.fillRect(0, 0, format.widthPx(), format.heightPx());
-        g.scale(format.look().screenScale(), format.look().screenScale());
-        paint(layout, g);
-        g.dispose();
-        if (pixels.length <= MOST_PIXELS) {
-            synchronized (LATEST) {
-                LATEST.put(backgroundKey, pixels.clone());
+        if (kept == null) {
+            PixelImage image = PixelImage.of(layout.format(), g -> paint(layout, g));
+            if (image.argbPremultiplied().length <= MOST_PIXELS) {
+                synchronized (LATEST) {
+                    LATEST.put(key, image.argbPremultiplied().clone());
+                }
             }
+            return image.image();
         }
+        BufferedImage image =
+                new BufferedImage(
+                        layout.format().widthPx(),
+                        layout.format().heightPx(),
+                        BufferedImage.TYPE_INT_ARGB_PRE);
+        System.arraycopy(kept, 0, new PixelImage(image).argbPremultiplied(), 0, kept.length);
         return image;
     }
 
     /** Draws the background on a ground that is already painted. */
     public static void paint(ChartLayout layout, Graphics2D g) {
         ChartFrame.paint(g, layout);
-        Resolution.prepare(g);
-        AxesLayer.zero(layout, layout.theme().zero()).paint(g);
+        PixelImage.smooth(g);
+        AxesLayer.zero(g, layout, layout.theme().zero());
         layout.lines().forEach(line -> line.paint(g));
         for (ChartLegend.Placed sample : layout.samples()) {
             layout.legend().paint(g, sample, layout.lineWidth());

@@ -5,11 +5,12 @@ import coldwright.paint.style.PlotArea;
 
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.util.Locale;
 
 /**
  * The chart itself: XChart's ground, grid and scales, with everything else drawn over them.
@@ -27,6 +28,11 @@ final class ChartFrame {
         PlotArea.PixelRect pixelRect = layout.plot().area();
         XYChart chart = new XYChart(pixelRect.width(), pixelRect.height());
         style(chart.getStyler(), layout);
+        chart.getStyler()
+                .setXAxisMin(0.0)
+                .setXAxisMax((double) pixelRect.width())
+                .setYAxisMin(0.0)
+                .setYAxisMax((double) pixelRect.height());
         addGrid(chart, layout);
         Graphics2D inPlot = (Graphics2D) g.create();
         inPlot.translate(pixelRect.left(), pixelRect.top());
@@ -34,8 +40,8 @@ final class ChartFrame {
         inPlot.dispose();
     }
 
-    private static void style(XYStyler style, ChartLayout layout) {
-        PlotArea plot = layout.plot();
+    /** Nothing of a chart but its data, which fill the whole of it. */
+    static void style(AxesChartStyler style, ChartLayout layout) {
         style.setAntiAlias(false) // the grid is on whole pixels; layers set their own hints
                 .setChartTitleVisible(false)
                 .setLegendVisible(false)
@@ -43,6 +49,7 @@ final class ChartFrame {
                 .setChartBackgroundColor(layout.theme().paper())
                 .setPlotBackgroundColor(layout.theme().paper())
                 .setPlotBorderVisible(false)
+                .setLocale(Locale.ROOT)
                 .setPlotContentSize(1);
         style.setPlotMargin(0)
                 .setAxisTitlesVisible(false)
@@ -50,11 +57,7 @@ final class ChartFrame {
                 .setPlotTicksMarksVisible(false)
                 .setPlotGridLinesVisible(false)
                 .setXAxisTickMarkSpacingHint(NEVER)
-                .setYAxisTickMarkSpacingHint(NEVER)
-                .setXAxisMin(0.0)
-                .setXAxisMax((double) plot.area().width())
-                .setYAxisMin(0.0)
-                .setYAxisMax((double) plot.area().height());
+                .setYAxisTickMarkSpacingHint(NEVER);
     }
 
     private static void addGrid(XYChart chart, ChartLayout layout) {
@@ -70,9 +73,8 @@ final class ChartFrame {
             boolean level = line >= upright;
             double at =
                     level
-                            ? pixelRect.bottom()
-                                    - layout.pixels().snap(plot.yPx(y.value(line - upright)))
-                            : layout.pixels().snap(plot.xPx(x.value(line))) - pixelRect.left();
+                            ? pixelRect.bottom() - layout.snap(plot.yPx(y.value(line - upright)))
+                            : layout.snap(plot.xPx(x.value(line))) - pixelRect.left();
             xs[i] = level ? 0 : at;
             ys[i] = level ? at : 0;
             xs[i + 1] = level ? pixelRect.width() : at;
@@ -83,7 +85,7 @@ final class ChartFrame {
             XYSeries grid = chart.addSeries("grid", xs, ys);
             grid.setMarker(SeriesMarkers.NONE);
             grid.setLineColor(layout.theme().grid());
-            grid.setLineStyle(new BasicStroke((float) layout.pixels().hairline()));
+            grid.setLineStyle(new BasicStroke((float) (1 / layout.format().screenScale())));
         }
     }
 }

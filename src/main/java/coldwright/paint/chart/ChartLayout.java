@@ -13,6 +13,7 @@ import coldwright.paint.style.ValueSpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The layout of a chart: computed from top, bottom and left inwards; the plot gets the rest. */
 public final class ChartLayout {
@@ -53,7 +54,7 @@ public final class ChartLayout {
         plain = FigureFont.of(em);
         small = FigureFont.of(Math.rint(em * 0.94));
         bars = BarGroups.of(figure);
-        legend = ChartLegend.of(figure, earlier, plain, format.look().theme());
+        legend = ChartLegend.of(figure, earlier, plain, format.theme());
     }
 
     public static ChartLayout of(
@@ -69,15 +70,17 @@ public final class ChartLayout {
     private void make() {
         double pad = em * 0.9;
         double inner = format.width() - 2 * pad;
-        double top = setHead(pad, inner, setTitle(pad, inner)) + em * 0.6;
+        double title =
+                TextLine.title(figure.title(), format, format.height() < em * 20 ? 2 : 3, lines);
+        double top =
+                setHead(pad, inner, title + (figure.title().isBlank() ? 0 : em * 0.4)) + em * 0.6;
         double bottom = format.height() - em * 0.55;
         String xCaption = plain.cut(figure.x().caption(), inner);
         double captionBase = bottom - em * 0.2;
         bottom -= xCaption.isBlank() ? 0 : em * 1.5;
         double oneLine = xLabelled() || bars.drawn() ? em * 1.15 : 0;
 
-        List<Figure> both = new ArrayList<>(List.of(figure));
-        earlier.ifPresent(both::add);
+        List<Figure> both = figures().toList();
         ValueSpan wholeX = AxisRange.x(both);
         ValueSpan x =
                 AxisRange.fixedRange(wholeX, figure.x(), former.map(PlotArea::x)).orElse(wholeX);
@@ -111,21 +114,6 @@ public final class ChartLayout {
             double at = Math.max(pad, pixelRect.right() - plain.width(xCaption));
             lines.add(new TextLine(xCaption, plain, theme().text(), at, captionBase));
         }
-    }
-
-    private double setTitle(double pad, double inner) {
-        double y = em * 0.6;
-        if (figure.title().isBlank()) {
-            return y;
-        }
-        FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
-        int most = format.height() < em * 20 ? 2 : 3;
-        for (String line : type.wrapped(figure.title(), inner, most)) {
-            y += type.size() * 0.9;
-            lines.add(new TextLine(line, type, theme().text(), pad, y));
-            y += type.size() * 0.25;
-        }
-        return y + em * 0.4;
     }
 
     /** The y axis' caption and the legend: in one row if both fit, else one above the other. */
@@ -278,7 +266,7 @@ public final class ChartLayout {
     }
 
     FigureTheme theme() {
-        return format.look().theme();
+        return format.theme();
     }
 
     double tickLength() {
@@ -289,8 +277,21 @@ public final class ChartLayout {
         return em * 0.155;
     }
 
-    /** The pixels where thin lines are sharp. */
-    PixelGrid pixels() {
-        return new PixelGrid(em, format.look().screenScale());
+    /** The figure and the earlier one behind it. */
+    Stream<Figure> figures() {
+        return Stream.concat(Stream.of(figure), earlier.stream());
+    }
+
+    /** The width of a thin line that fills whole pixels of the screen. */
+    double axisWidth() {
+        double scale = format.screenScale();
+        return Math.max(1, Math.round(em / 13 * scale)) / scale;
+    }
+
+    /** The nearest position where a thin line fills whole pixels. */
+    double snap(double place) {
+        double scale = format.screenScale();
+        boolean odd = Math.round(axisWidth() * scale) % 2 == 1;
+        return (odd ? Math.floor(place * scale) + 0.5 : Math.rint(place * scale)) / scale;
     }
 }

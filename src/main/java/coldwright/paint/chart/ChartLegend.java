@@ -2,6 +2,7 @@ package coldwright.paint.chart;
 
 import coldwright.figure.Figure;
 import coldwright.figure.Series;
+import coldwright.paint.style.ColourScale;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureTheme;
 import coldwright.paint.style.SeriesStyle;
@@ -13,7 +14,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * The legend: a sample and a name for each series, in their order, the earlier figure once and
@@ -28,20 +28,8 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
     private static final double AFTER_SAMPLE_EMS = 0.5;
     private static final double BETWEEN_EMS = 1.5;
 
-    /** How a series and its sample are drawn. */
-    enum SampleKind {
-        LINE,
-        POINTS,
-        BAND,
-        BAR
-    }
-
-    /** A sample and its name. */
-    record Entry(String name, SampleKind kind, SeriesStyle ink) {
-        Entry named(String newName) {
-            return new Entry(newName, kind, ink);
-        }
-    }
+    /** A sample of one kind of series, and its name. */
+    record Entry(String name, Class<? extends Series> kind, SeriesStyle ink) {}
 
     /** An entry at its position; y is the base line of its name. */
     record Placed(Entry entry, double x, double y) {}
@@ -52,8 +40,12 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
         List<Series> all = figure.series();
         List<SeriesStyle> inks = SeriesStyle.of(all, figureTheme);
         for (int i = 0; i < all.size(); i++) {
-            if (!all.get(i).name().isBlank()) {
-                entries.add(new Entry(all.get(i).name().strip(), kind(all.get(i)), inks.get(i)));
+            String name =
+                    all.get(i) instanceof Series.HeatMap map
+                            ? map.caption()
+                            : all.get(i).name().strip();
+            if (!name.isBlank() && !(all.get(i) instanceof Series.BoxPlot)) {
+                entries.add(new Entry(name, all.get(i).getClass(), inks.get(i)));
             }
         }
         if (earlier.isEmpty() && entries.size() == 1 && saysNothingNew(figure, entries.get(0))) {
@@ -64,7 +56,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
                         entries.add(
                                 new Entry(
                                         EARLIER,
-                                        kind(was.series().get(0)),
+                                        was.series().get(0).getClass(),
                                         SeriesStyle.of(0, 0, figureTheme).earlier())));
         return new ChartLegend(entries, type, figureTheme);
     }
@@ -76,26 +68,15 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
                         .anyMatch(
                                 words ->
                                         words.strip().equalsIgnoreCase(only.name())
-                                                || only.kind() == SampleKind.BAR
+                                                || (only.kind() == Series.Bars.class
+                                                                || only.kind()
+                                                                        == Series.Histogram.class)
                                                         && !words.isBlank());
     }
 
-    private static SampleKind kind(Series series) {
-        if (series instanceof Series.Curve) {
-            return SampleKind.LINE;
-        } else if (series instanceof Series.Dots) {
-            return SampleKind.POINTS;
-        } else if (series instanceof Series.Band) {
-            return SampleKind.BAND;
-        } else if (series instanceof Series.Bars) {
-            return SampleKind.BAR;
-        }
-        throw new AssertionError(series.getClass());
-    }
-
     private double sampleWidth(Entry entry) {
-        boolean wide = entry.kind() == SampleKind.LINE;
-        return type.size() * (wide ? SAMPLE_EMS : SMALL_SAMPLE_EMS);
+        boolean small = entry.kind() != Series.Curve.class && entry.kind() != Series.HeatMap.class;
+        return type.size() * (small ? SMALL_SAMPLE_EMS : SAMPLE_EMS);
     }
 
     private double width(Entry entry) {
@@ -134,7 +115,10 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
             double forName = widest - sampleWidth(entry) - type.size() * AFTER_SAMPLE_EMS;
             placed.add(
                     new Placed(
-                            entry.named(type.cut(entry.name(), forName + 0.5)),
+                            new Entry(
+                                    type.cut(entry.name(), forName + 0.5),
+                                    entry.kind(),
+                                    entry.ink()),
                             x + i % columns * (widest + between),
                             y + row * room.rowHeight()));
         }
@@ -149,35 +133,28 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
         double wide = sampleWidth(entry);
         double middle = placed.y() - type.size() * 0.34;
         double x = placed.x();
-        g.setColor(entry.kind() == SampleKind.BAND ? entry.ink().band() : entry.ink().color());
         double size = type.size() * 0.62;
-        switch (entry.kind()) {
-            case LINE -> {
-                double width =
-                        entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
-                g.setStroke(entry.ink().stroke((float) width));
-                g.draw(new Line2D.Double(x, middle, x + wide, middle));
-                Predicate<Entry> drawn = one -> one.kind() == SampleKind.LINE && !one.ink().pale();
-                if (!entry.ink().pale() && entries.stream().filter(drawn).count() > 1) {
-                    CurveLayer.paintPoint(g, entry.ink(), x + wide / 2, middle, type.size());
-                }
-            }
-            case POINTS -> entry.ink().shape().fill(g, x + wide / 2, middle, size);
-            case BAND, BAR -> {
-                g.fill(new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1));
-                if (entry.kind() == SampleKind.BAND) {
-                    g.setColor(entry.ink().color());
-                    g.setStroke(new BasicStroke((float) lineWidth / 2));
-                    double edge = middle - size * 0.55;
-                    g.draw(new Line2D.Double(x, edge, x + wide, edge));
-                    g.draw(new Line2D.Double(x, edge + size * 1.1, x + wide, edge + size * 1.1));
-                } else if (!entry.ink().pale()) {
-                    BarLayer.hatch(
-                            g,
-                            new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1),
-                            entry.ink(),
-                            type.size());
-                }
+        Rectangle2D box = new Rectangle2D.Double(x, middle - size * 0.55, wide, size * 1.1);
+        g.setColor(entry.ink().color());
+        if (entry.kind() == Series.Curve.class) {
+            double width = entry.ink().pale() ? lineWidth * CurveLayer.EARLIER_WIDTH : lineWidth;
+            g.setStroke(entry.ink().stroke((float) width));
+            g.draw(new Line2D.Double(x, middle, x + wide, middle));
+        } else if (entry.kind() == Series.Dots.class) {
+            entry.ink().shape().fill(g, x + wide / 2, middle, size);
+        } else if (entry.kind() == Series.HeatMap.class) {
+            ColourScale.paint(g, box, theme.scale(), true);
+        } else if (entry.kind() == Series.Band.class) {
+            g.setColor(entry.ink().band());
+            g.fill(box);
+            g.setColor(entry.ink().color());
+            g.setStroke(new BasicStroke((float) lineWidth / 2));
+            g.draw(new Line2D.Double(x, box.getMinY(), x + wide, box.getMinY()));
+            g.draw(new Line2D.Double(x, box.getMaxY(), x + wide, box.getMaxY()));
+        } else {
+            g.fill(box);
+            if (!entry.ink().pale()) {
+                BarLayer.hatch(g, box, entry.ink(), type.size());
             }
         }
         g.setColor(theme.text());

@@ -1,7 +1,6 @@
 package coldwright.paint.chart;
 
 import coldwright.figure.Series;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.SeriesStyle;
 
@@ -9,14 +8,13 @@ import java.awt.Graphics2D;
 import java.util.BitSet;
 
 /** Single points. */
-record DotLayer(Series.Dots dots, ChartLayout layout, SeriesStyle ink) implements ChartLayer {
+record DotLayer(Series.Dots dots, ChartLayout layout, SeriesStyle ink) {
     private static final double SIZE_EMS = 0.6;
     private static final double EARLIER_SIZE_EMS = 0.42;
     private static final int CROWDED = 400;
     private static final double CROWDED_SIZE_EMS = 0.3;
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         PlotArea plot = layout.plot();
         double ems = ink.pale() ? EARLIER_SIZE_EMS : SIZE_EMS;
         double size = layout.em() * (dots.size() > CROWDED ? CROWDED_SIZE_EMS : ems);

@@ -4,6 +4,7 @@ import coldwright.figure.NumberColumn;
 import coldwright.paint.style.PlotArea;
 
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 
 /**
  * Builds the visible path through points.
@@ -25,9 +26,7 @@ public final class PathClipper {
     private final double top;
     private final double bottom;
 
-    private boolean down;
-    private double lastX;
-    private double lastY;
+    private Point2D last;
 
     private PathClipper(PlotArea.PixelRect pixelRect) {
         left = pixelRect.left() - MARGIN;
@@ -45,24 +44,22 @@ public final class PathClipper {
             double y = plot.yPx(ys.at(i));
             if (!Double.isFinite(x) || !Double.isFinite(y)) {
                 column.end();
-                pathClipper.down = false;
+                pathClipper.last = null;
             } else if (thin) {
-                column.take(x, y);
+                column.take(new Point2D.Double(x, y));
             } else {
-                pathClipper.to(x, y);
+                pathClipper.to(new Point2D.Double(x, y));
             }
         }
         column.end();
         return pathClipper.path;
     }
 
-    private void to(double x, double y) {
-        if (down) {
-            draw(lastX, lastY, x, y);
+    private void to(Point2D next) {
+        if (last != null) {
+            draw(last.getX(), last.getY(), next.getX(), next.getY());
         }
-        down = true;
-        lastX = x;
-        lastY = y;
+        last = next;
     }
 
     /** Draws the part of a line within the margin (Liang–Barsky clipping). */
@@ -100,51 +97,34 @@ public final class PathClipper {
     /** The points of one pixel column. */
     private final class Column {
         private long number;
-        private int count;
-        private double firstX;
-        private double firstY;
-        private double lowX;
-        private double lowY;
-        private double highX;
-        private double highY;
-        private double endX;
-        private double endY;
+        private Point2D first;
+        private Point2D low;
+        private Point2D high;
+        private Point2D end;
 
-        void take(double x, double y) {
-            long mine = (long) Math.floor(x * COLUMNS_PER_PX);
-            if (count > 0 && mine != number) {
+        void take(Point2D point) {
+            long mine = (long) Math.floor(point.getX() * COLUMNS_PER_PX);
+            if (mine != number) {
                 end();
             }
-            if (count == 0) {
+            if (first == null) {
                 number = mine;
-                firstX = lowX = highX = x;
-                firstY = lowY = highY = y;
+                first = low = high = point;
             }
-            if (y < lowY) {
-                lowX = x;
-                lowY = y;
-            } else if (y > highY) {
-                highX = x;
-                highY = y;
-            }
-            endX = x;
-            endY = y;
-            count++;
+            low = point.getY() < low.getY() ? point : low;
+            high = point.getY() > high.getY() ? point : high;
+            end = point;
         }
 
         void end() {
-            if (count > 0) {
-                to(firstX, firstY);
-                if (count > 2) {
-                    boolean lowFirst = lowX <= highX;
-                    to(lowFirst ? lowX : highX, lowFirst ? lowY : highY);
-                    to(lowFirst ? highX : lowX, lowFirst ? highY : lowY);
-                }
-                if (count > 1) {
-                    to(endX, endY);
-                }
+            if (first != null) {
+                boolean lowFirst = low.getX() <= high.getX();
+                to(first);
+                to(lowFirst ? low : high);
+                to(lowFirst ? high : low);
+                to(end);
             }
-            count = 0;
+            first = null;
         }
     }
 }

@@ -1,7 +1,6 @@
 package coldwright.paint.chart;
 
 import coldwright.figure.ReferenceLine;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.PlotArea;
 
@@ -16,17 +15,14 @@ import java.util.List;
 import java.util.Map;
 
 /** Reference lines with their labels. A label avoids other labels and curves if possible. */
-public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
-        implements ChartLayer {
+public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout) {
     private static final double GAP_EMS = 0.35;
     private static final double HEIGHT_EMS = 1.25;
 
-    @Override
-    public void paint(Graphics2D g) {
+    void paint(Graphics2D g) {
         for (ReferenceLine mark : marks) {
             if (inSight(mark)) {
-                drawLine(
-                        g, mark.across() == ReferenceLine.Across.X, layout.pixels().snap(px(mark)));
+                drawLine(g, mark.across() == ReferenceLine.Across.X, layout.snap(px(mark)));
             }
         }
         places().forEach((mark, box) -> setLabel(g, text(mark), box));
@@ -52,7 +48,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
 
     private void drawLine(Graphics2D g, boolean upright, double at) {
         PlotArea.PixelRect pixelRect = layout.plot().area();
-        float width = (float) layout.pixels().axisWidth();
+        float width = (float) layout.axisWidth();
         float dash = (float) (layout.em() * 0.28);
         g.setColor(layout.theme().mark());
         g.setStroke(
@@ -87,7 +83,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
         List<ReferenceLine> named =
                 marks.stream().filter(m -> inSight(m) && !m.label().isBlank()).toList();
         if (!named.isEmpty()) {
-            OccupiedArea occupiedArea = OccupiedArea.of(layout);
+            OccupiedArea occupiedArea = new OccupiedArea(layout);
             named.forEach(mark -> placed.put(mark, place(mark, placed.values(), occupiedArea)));
         }
         return placed;
@@ -96,8 +92,7 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
     /** The first free position; else the first that is only on a curve; else the first. */
     private Rectangle2D place(
             ReferenceLine mark, Collection<Rectangle2D> taken, OccupiedArea occupiedArea) {
-        List<Rectangle2D> places =
-                mark.across() == ReferenceLine.Across.X ? besideUpright(mark) : besideLevel(mark);
+        List<Rectangle2D> places = beside(mark);
         List<Rectangle2D> apart =
                 places.stream().filter(box -> taken.stream().noneMatch(box::intersects)).toList();
         return apart.stream()
@@ -106,64 +101,51 @@ public record ReferenceLineLayer(List<ReferenceLine> marks, ChartLayout layout)
                 .orElse(apart.isEmpty() ? places.get(0) : apart.get(0));
     }
 
-    /** Right of the line, then left of it, from the top down. */
-    private List<Rectangle2D> besideUpright(ReferenceLine mark) {
-        PlotArea.PixelRect pixelRect = layout.plot().area();
+    /**
+     * Right of an upright line, then left of it, from the top down; above a level line, then below
+     * it, from the right to the left.
+     */
+    private List<Rectangle2D> beside(ReferenceLine mark) {
+        PlotArea.PixelRect plot = layout.plot().area();
         double at = px(mark);
-        double gap = gap();
-        Rectangle2D size = size(mark);
-        double right = at + gap / 2;
-        double left = at - size.getWidth() - gap / 2;
-        List<Double> sides = new ArrayList<>();
-        if (right + size.getWidth() + gap / 2 <= pixelRect.right()) {
-            sides.add(right);
-        }
-        if (left >= pixelRect.left() || sides.isEmpty()) {
-            sides.add(left);
-        }
+        double width = layout.small().width(text(mark)) + gap();
+        double height = layout.small().size() * HEIGHT_EMS;
         List<Rectangle2D> places = new ArrayList<>();
-        for (double y = pixelRect.top();
-                places.isEmpty() || y + size.getHeight() <= pixelRect.bottom();
-                y += size.getHeight()) {
-            for (double x : sides) {
-                places.add(at(size, x, y));
+        if (mark.across() == ReferenceLine.Across.X) {
+            double right = at + gap() / 2;
+            double left = at - width - gap() / 2;
+            List<Double> sides =
+                    sides(
+                            right,
+                            right + width + gap() / 2 <= plot.right(),
+                            left,
+                            left >= plot.left());
+            for (double y = plot.top();
+                    places.isEmpty() || y + height <= plot.bottom();
+                    y += height) {
+                for (double x : sides) {
+                    places.add(new Rectangle2D.Double(x, y, width, height));
+                }
+            }
+        } else {
+            double above = at - height - 1;
+            double below = at + 1;
+            List<Double> sides =
+                    sides(above, above >= plot.top(), below, below + height <= plot.bottom());
+            double farthest = plot.left() + gap();
+            double first = Math.max(farthest, plot.right() - width - gap());
+            for (double x = first; x >= farthest; x -= width / 2) {
+                for (double y : sides) {
+                    places.add(new Rectangle2D.Double(x, y, width, height));
+                }
             }
         }
         return places;
     }
 
-    /** Above the line, then below it, from the right to the left. */
-    private List<Rectangle2D> besideLevel(ReferenceLine mark) {
-        PlotArea.PixelRect pixelRect = layout.plot().area();
-        double at = px(mark);
-        Rectangle2D size = size(mark);
-        double above = at - size.getHeight() - 1;
-        List<Double> sides = new ArrayList<>();
-        if (above >= pixelRect.top()) {
-            sides.add(above);
-        }
-        if (at + 1 + size.getHeight() <= pixelRect.bottom() || sides.isEmpty()) {
-            sides.add(at + 1);
-        }
-        List<Rectangle2D> places = new ArrayList<>();
-        double farthest = pixelRect.left() + gap();
-        double first = Math.max(farthest, pixelRect.right() - size.getWidth() - gap());
-        for (double x = first; x >= farthest; x -= size.getWidth() / 2) {
-            for (double y : sides) {
-                places.add(at(size, x, y));
-            }
-        }
-        return places;
-    }
-
-    /** The size of a label, with a margin. */
-    private Rectangle2D size(ReferenceLine mark) {
-        FigureFont type = layout.small();
-        return new Rectangle2D.Double(
-                0, 0, type.width(text(mark)) + gap(), type.size() * HEIGHT_EMS);
-    }
-
-    private static Rectangle2D at(Rectangle2D size, double x, double y) {
-        return new Rectangle2D.Double(x, y, size.getWidth(), size.getHeight());
+    /** Those that fit; the second if none does. */
+    private static List<Double> sides(
+            double first, boolean firstFits, double second, boolean secondFits) {
+        return !firstFits ? List.of(second) : secondFits ? List.of(first, second) : List.of(first);
     }
 }

@@ -7,6 +7,7 @@ import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.FigureTheme;
 import coldwright.paint.style.TextLine;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +17,7 @@ import java.util.List;
  * except those in the field.
  */
 public record DrawingLayout(
-        Box field,
+        Rectangle2D field,
         double pxPerUnit,
         double em,
         double barY,
@@ -29,14 +30,23 @@ public record DrawingLayout(
     private static final double BAR_EMS = 1.8;
     private static final int MOST_ROWS = 2;
 
-    /** A rectangle from its left and upper edge. */
-    public record Box(double x, double y, double width, double height) {}
+    /** The pixel of an x value of the field, from the left. */
+    double xPx(double x) {
+        return field.getX() + x * pxPerUnit;
+    }
+
+    /** The pixel of a y value of the field, from the top. */
+    double yPx(double y) {
+        return field.getY() + y * pxPerUnit;
+    }
 
     public static DrawingLayout of(Drawing drawing, int moment, FigureFormat format) {
         double em = format.em();
         double pad = em * PAD_EMS;
         List<TextLine> lines = new ArrayList<>();
-        double top = title(drawing, format, lines);
+        double top =
+                TextLine.title(drawing.title(), format, 2, lines)
+                        + (drawing.title().isBlank() ? 0 : em * 0.5);
         double inner = format.width() - 2 * pad;
         double legend = drawing.warmth().isPresent() ? em * LEGEND_EMS : 0;
         FigureFont type = FigureFont.of(em);
@@ -46,23 +56,23 @@ public record DrawingLayout(
         double roomH = Math.max(8, format.height() - top - under);
         Drawing.Field field = drawing.field();
         double px = Math.min(roomW / field.width(), roomH / field.height());
-        double width = field.width() * px;
-        double height = field.height() * px;
-        Box box = new Box(Math.rint(pad), Math.rint(top), width, height);
-        double barY = box.y() + height + em * 1.1;
+        Rectangle2D box =
+                new Rectangle2D.Double(
+                        Math.rint(pad), Math.rint(top), field.width() * px, field.height() * px);
+        double barY = box.getMaxY() + em * 1.1;
         double afterBar =
-                box.x()
+                box.getX()
                         + drawing.bar().length() * px
                         + type.width(drawing.bar().label())
                         + em * BAR_EMS;
         for (int i = 0; i < foot.words.size(); i++) {
             String text = foot.words.get(i);
             boolean beside = foot.rows == 0;
-            double x = beside ? Math.max(afterBar, box.x() + width - type.width(text)) : box.x();
+            double x = beside ? Math.max(afterBar, box.getMaxX() - type.width(text)) : box.getX();
             double y = barY + em * (beside ? 0.35 : 0.35 + ROW_EMS * (i + 1));
-            lines.add(new TextLine(text, type, format.look().theme().text(), x, y));
+            lines.add(new TextLine(text, type, format.theme().text(), x, y));
         }
-        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), format.look().theme());
+        return new DrawingLayout(box, px, em, barY, List.copyOf(lines), format.theme());
     }
 
     /** Time and label: beside the scale bar if those of every moment fit, otherwise below it. */
@@ -92,20 +102,4 @@ public record DrawingLayout(
 
     /** Rows below the scale bar, the same at every moment, and the text at this one. */
     private record Foot(int rows, List<String> words) {}
-
-    private static double title(Drawing drawing, FigureFormat format, List<TextLine> lines) {
-        double em = format.em();
-        double pad = em * PAD_EMS;
-        double y = em * 0.6;
-        if (drawing.title().isBlank()) {
-            return y;
-        }
-        FigureFont type = FigureFont.ofTitles(Math.rint(em * 1.5));
-        for (String line : type.wrapped(drawing.title(), format.width() - 2 * pad, 2)) {
-            y += type.size() * 0.9;
-            lines.add(new TextLine(line, type, format.look().theme().text(), pad, y));
-            y += type.size() * 0.25;
-        }
-        return y + em * 0.5;
-    }
 }

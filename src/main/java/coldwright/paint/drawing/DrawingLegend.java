@@ -2,24 +2,20 @@ package coldwright.paint.drawing;
 
 import coldwright.figure.Drawing;
 import coldwright.paint.style.AxisTicks;
-import coldwright.paint.style.ChartLayer;
+import coldwright.paint.style.ColourScale;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.ValueSpan;
 
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.LinearGradientPaint;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 
 /** The scale bar under the field and, if there is one, the temperature scale on its right. */
-public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements ChartLayer {
-    private static final int COLOURS = 25;
+public record DrawingLegend(Drawing drawing, DrawingLayout layout) {
     private static final double BETWEEN_TICKS_EMS = 2.4;
     private static final double WIDTH_EMS = 1.1;
 
-    @Override
     public void paint(Graphics2D g) {
         paintBar(g);
         drawing.warmth().ifPresent(scale -> paintWarmth(g, scale));
@@ -27,7 +23,7 @@ public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements Ch
 
     private void paintBar(Graphics2D g) {
         double em = layout.em();
-        double left = layout.field().x();
+        double left = layout.field().getX();
         double right = left + drawing.bar().length() * layout.pxPerUnit();
         double y = layout.barY();
         double end = em * 0.28;
@@ -43,27 +39,19 @@ public record DrawingLegend(Drawing drawing, DrawingLayout layout) implements Ch
 
     private void paintWarmth(Graphics2D g, Drawing.TemperatureScale scale) {
         double em = layout.em();
-        DrawingLayout.Box field = layout.field();
+        Rectangle2D field = layout.field();
         FigureFont type = FigureFont.of(Math.rint(em * 0.94));
-        double x = field.x() + field.width() + em * 1.2;
-        double top = field.y() + em * 1.5;
-        double bottom = field.y() + field.height();
-        DrawingPalette palette = new DrawingPalette(drawing.warmth());
-        float[] shares = new float[COLOURS];
-        Color[] colours = new Color[COLOURS];
+        double x = field.getMaxX() + em * 1.2;
+        double top = field.getY() + em * 1.5;
+        double bottom = field.getMaxY();
         double wide = scale.warmestC() - scale.coldestC();
-        for (int i = 0; i < COLOURS; i++) {
-            shares[i] = i / (COLOURS - 1f);
-            colours[i] = palette.at(scale.warmestC() - wide * shares[i]);
-        }
         Rectangle2D strip = new Rectangle2D.Double(x, top, em * WIDTH_EMS, bottom - top);
-        g.setPaint(new LinearGradientPaint(0, (float) top, 0, (float) bottom, shares, colours));
-        g.fill(strip);
+        ColourScale.paint(g, strip, DrawingPalette.SCALE, false);
         g.setStroke(new BasicStroke((float) Math.max(0.7, em * 0.07)));
         g.setColor(layout.theme().axis());
         g.draw(strip);
         g.setColor(layout.theme().text());
-        type.set(g, "°C", x, field.y() + em * 0.8);
+        type.set(g, "°C", x, field.getY() + em * 0.8);
         int most = (int) Math.max(2, Math.min(9, (bottom - top) / (em * BETWEEN_TICKS_EMS)));
         AxisTicks axisTicks = AxisTicks.on(new ValueSpan(scale.coldestC(), scale.warmestC()), most);
         for (int i = 0; i < axisTicks.count(); i++) {

@@ -2,9 +2,11 @@ package coldwright.paint.drawing;
 
 import coldwright.figure.Drawing;
 import coldwright.figure.Tint;
+import coldwright.paint.style.FigureTheme;
 
 import java.awt.Color;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -20,15 +22,15 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     private static final Map<Tint.Role, Colours> ROLES = new EnumMap<>(Tint.Role.class);
 
     /** From cold to warm, evenly spaced. */
-    private static final Color[] SCALE = {
-        new Color(0x16355C),
-        new Color(0x2C6494),
-        new Color(0x5C98BD),
-        new Color(0x9DC5D4),
-        new Color(0xD9E4D8),
-        new Color(0xF3E3B3),
-        new Color(0xEFC77F),
-    };
+    static final List<Color> SCALE =
+            List.of(
+                    new Color(0x16355C),
+                    new Color(0x2C6494),
+                    new Color(0x5C98BD),
+                    new Color(0x9DC5D4),
+                    new Color(0xD9E4D8),
+                    new Color(0xF3E3B3),
+                    new Color(0xEFC77F));
 
     static {
         put(Tint.Role.SERUM, 0xE6ECEA, 0xC9D3D0, 0xF3F6F5);
@@ -46,7 +48,7 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     Colours of(Tint tint) {
         if (tint.role() == Tint.Role.WARMTH) {
             Color color = at(tint.temperatureC());
-            return new Colours(color, mixed(color, Color.BLACK, 0.25), color);
+            return new Colours(color, FigureTheme.mixed(color, Color.BLACK, 0.25), color);
         }
         return ROLES.get(tint.role());
     }
@@ -59,19 +61,8 @@ public record DrawingPalette(Optional<Drawing.TemperatureScale> warmth) {
     public Color at(double temperatureC) {
         Drawing.TemperatureScale scale = warmth.orElse(new Drawing.TemperatureScale(-20, 10));
         double share = (temperatureC - scale.coldestC()) / (scale.warmestC() - scale.coldestC());
-        double at = Math.max(0, Math.min(1, share)) * (SCALE.length - 1);
-        int low = (int) Math.min(SCALE.length - 2, at);
-        return mixed(SCALE[low], SCALE[low + 1], at - low);
-    }
-
-    private static Color mixed(Color one, Color other, double share) {
-        return new Color(
-                (float) between(one.getRed(), other.getRed(), share),
-                (float) between(one.getGreen(), other.getGreen(), share),
-                (float) between(one.getBlue(), other.getBlue(), share));
-    }
-
-    private static double between(int one, int other, double share) {
-        return (one + (other - one) * share) / 255;
+        double at = Math.max(0, Math.min(1, share)) * (SCALE.size() - 1);
+        int low = (int) Math.min(SCALE.size() - 2, at);
+        return FigureTheme.mixed(SCALE.get(low), SCALE.get(low + 1), at - low);
     }
 }

@@ -3,7 +3,6 @@ package coldwright.paint.drawing;
 import coldwright.figure.Drawing;
 import coldwright.figure.Piece;
 import coldwright.figure.Tint;
-import coldwright.paint.style.ChartLayer;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureTheme;
 
@@ -19,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The field with its pieces at one moment. */
-public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) implements ChartLayer {
+public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) {
     /** A smaller disc is drawn as a plain spot, px. */
     private static final double SPOT_PX = 5;
 
@@ -31,10 +30,8 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
     private static final double EDGE_EMS = 0.075;
     private static final Color HALO = new Color(255, 255, 255, 205);
 
-    @Override
     public void paint(Graphics2D g) {
-        DrawingLayout.Box box = layout.field();
-        Rectangle2D field = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
+        Rectangle2D field = layout.field();
         DrawingPalette palette = new DrawingPalette(drawing.warmth());
         Graphics2D in = (Graphics2D) g.create();
         in.clip(field);
@@ -69,8 +66,8 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
 
     private void paintDisc(Graphics2D g, Piece.Disc disc, DrawingPalette.Colours colours) {
         double r = disc.radius() * layout.pxPerUnit();
-        double x = xPx(disc.x());
-        double y = yPx(disc.y());
+        double x = layout.xPx(disc.x());
+        double y = layout.yPx(disc.y());
         g.setColor(colours.fill());
         Ellipse2D round = new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r);
         g.fill(round);
@@ -91,17 +88,7 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
     }
 
     private void paintOutline(Graphics2D g, Piece.Outline outline, DrawingPalette.Colours colours) {
-        Path2D path = new Path2D.Double();
-        for (int i = 0; i < outline.size(); i++) {
-            double x = xPx(outline.x().at(i));
-            double y = yPx(outline.y().at(i));
-            if (i == 0) {
-                path.moveTo(x, y);
-            } else {
-                path.lineTo(x, y);
-            }
-        }
-        path.closePath();
+        Path2D path = SmoothOutline.of(outline, layout);
         g.setColor(colours.fill());
         g.fill(path);
         g.setColor(colours.edge());
@@ -115,9 +102,9 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
 
     private void paintBand(Graphics2D g, Piece.Band band, DrawingPalette palette) {
         // on whole pixels, so that no ground shows between adjacent bands
-        double top = Math.rint(yPx(band.from()));
+        double top = Math.rint(layout.yPx(band.from()));
         double bottom =
-                Math.max(Math.rint(yPx(band.to())), band.from() < band.to() ? top + 1 : top);
+                Math.max(Math.rint(layout.yPx(band.to())), band.from() < band.to() ? top + 1 : top);
         Color upper = palette.of(band.upper()).fill();
         Color lower = palette.of(band.lower()).fill();
         if (upper.equals(lower) || bottom - top < 2) {
@@ -125,22 +112,22 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
         } else {
             g.setPaint(new GradientPaint(0, (float) top, upper, 0, (float) bottom, lower));
         }
-        DrawingLayout.Box box = layout.field();
-        g.fill(new Rectangle2D.Double(box.x(), top, box.width(), bottom - top));
+        Rectangle2D box = layout.field();
+        g.fill(new Rectangle2D.Double(box.getX(), top, box.getWidth(), bottom - top));
     }
 
     /** Draws a label, moved into the field, or nothing if it would cover another. */
     private void paintLabel(Graphics2D g, Piece.Label label, List<Rectangle2D> labels) {
         FigureFont type = FigureFont.of(Math.rint(layout.em() * 0.94));
-        DrawingLayout.Box box = layout.field();
+        Rectangle2D box = layout.field();
         double h = type.size();
         double width = type.width(label.text());
-        double x = Math.min(xPx(label.x()), box.x() + box.width() - width - h * 0.6);
-        double y = yPx(label.y());
+        double x = Math.min(layout.xPx(label.x()), box.getMaxX() - width - h * 0.6);
+        double y = layout.yPx(label.y());
         RoundRectangle2D plate =
                 new RoundRectangle2D.Double(
                         x - h * 0.35, y - h * 0.72, width + h * 0.7, h * 1.44, h * 0.5, h * 0.5);
-        boolean fits = x >= box.x() && plate.getMinY() >= box.y();
+        boolean fits = x >= box.getX() && plate.getMinY() >= box.getY();
         if (!fits || labels.stream().anyMatch(plate::intersects)) {
             return;
         }
@@ -149,13 +136,5 @@ public record PieceLayer(Drawing drawing, int moment, DrawingLayout layout) impl
         g.fill(plate);
         g.setColor(FigureTheme.LIGHT.text());
         type.set(g, label.text(), x, y + h * 0.35);
-    }
-
-    private double xPx(double x) {
-        return layout.field().x() + x * layout.pxPerUnit();
-    }
-
-    private double yPx(double y) {
-        return layout.field().y() + y * layout.pxPerUnit();
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.paint.style;
 
+import coldwright.text.TemporaryFolders;
+
 import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
@@ -8,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -62,20 +65,16 @@ public final class BundledFonts {
     private static void use() {
         try (InputStream font =
                 BundledFonts.class.getResourceAsStream("/coldwright/fonts/" + FONT)) {
-            Path folder = Files.createTempDirectory("coldwright-fonts-");
+            Path folder = TemporaryFolders.create("fonts");
             folder.toFile().deleteOnExit();
-            Path file = folder.resolve(FONT);
-            write(file, font.readAllBytes());
+            write(folder.resolve(FONT), font.readAllBytes());
             Path awt = folder.resolve("fontconfig.properties");
-            write(awt, awt(file).getBytes(StandardCharsets.UTF_8));
-            write(
-                    folder.resolve("logicalfonts.properties"),
-                    javafx().getBytes(StandardCharsets.UTF_8));
-            write(
-                    folder.resolve("allfonts.properties"),
-                    "maxFont=0\nfamily.0=Lato\nfont.0=Lato Regular\nfile.0=%s\n"
-                            .formatted(FONT)
-                            .getBytes(StandardCharsets.UTF_8));
+            write(awt, awt(folder.resolve(FONT)).getBytes(StandardCharsets.UTF_8));
+            byte[] logical = javafx().getBytes(StandardCharsets.UTF_8);
+            write(folder.resolve("logicalfonts.properties"), logical);
+            String all =
+                    "maxFont=0\nfamily.0=Lato\nfont.0=Lato Regular\nfile.0=%s\n".formatted(FONT);
+            write(folder.resolve("allfonts.properties"), all.getBytes(StandardCharsets.UTF_8));
             System.setProperty("sun.awt.fontconfig", awt.toString());
             System.setProperty("prism.useFontConfig", "false");
             System.setProperty("prism.embeddedfonts", "true");
@@ -92,24 +91,25 @@ public final class BundledFonts {
 
     /** The font for every logical font of AWT, in the form of the JDK's fontconfig.properties. */
     private static String awt(Path file) {
-        StringBuilder text = new StringBuilder("version=1\nsequence.allfonts=latin-1\n");
-        for (String name : List.of("dialog", "dialoginput", "serif", "sansserif", "monospaced")) {
-            for (String style : List.of("plain", "bold", "italic", "bolditalic")) {
-                text.append("%s.%s.latin-1=-coldwright-lato\n".formatted(name, style));
-            }
-        }
-        return text.append("filename.-coldwright-lato=").append(file).append('\n').toString();
+        return "version=1\nsequence.allfonts=latin-1\n"
+                + forAll(
+                        List.of("dialog", "dialoginput", "serif", "sansserif", "monospaced"),
+                        List.of("plain", "bold", "italic", "bolditalic"),
+                        "%1$s.%2$s.latin-1=-coldwright-lato\n")
+                + "filename.-coldwright-lato=%s\n".formatted(file);
     }
 
     /** The font for every logical font of JavaFX, in the form of its logicalfonts.properties. */
     private static String javafx() {
-        StringBuilder text = new StringBuilder();
-        for (String name : List.of("sans", "serif", "monospace")) {
-            for (String style : List.of("regular", "bold", "italic", "bolditalic")) {
-                text.append("%s.%s.0.font=Lato Regular\n".formatted(name, style));
-                text.append("%s.%s.0.file=%s\n".formatted(name, style, FONT));
-            }
-        }
-        return text.toString();
+        return forAll(
+                List.of("sans", "serif", "monospace"),
+                List.of("regular", "bold", "italic", "bolditalic"),
+                "%1$s.%2$s.0.font=Lato Regular\n%1$s.%2$s.0.file=" + FONT + "\n");
+    }
+
+    private static String forAll(List<String> names, List<String> styles, String line) {
+        return names.stream()
+                .flatMap(name -> styles.stream().map(style -> line.formatted(name, style)))
+                .collect(Collectors.joining());
     }
 }

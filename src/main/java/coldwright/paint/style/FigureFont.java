@@ -70,21 +70,16 @@ public record FigureFont(Font font) {
     }
 
     public double width(String text) {
-        Measured key = new Measured(font, text);
-        Double known = WIDTHS.get(key);
-        if (known == null) {
-            if (WIDTHS.size() >= MOST_WIDTHS) {
-                WIDTHS.clear();
-            }
-            known = measured(text);
-            WIDTHS.put(key, known);
+        if (WIDTHS.size() >= MOST_WIDTHS) {
+            WIDTHS.clear();
         }
-        return known;
+        return WIDTHS.computeIfAbsent(new Measured(font, text), FigureFont::measured);
     }
 
-    private double measured(String text) {
-        String shown = shown(text);
-        return shown.isEmpty() ? 0 : fontFor(shown).getStringBounds(shown, EXACT).getWidth();
+    private static double measured(Measured one) {
+        String shown = shown(one.text());
+        Font font = new FigureFont(one.font()).fontFor(shown);
+        return shown.isEmpty() ? 0 : font.getStringBounds(shown, EXACT).getWidth();
     }
 
     /** The text without what can't be drawn or be in XML: control codes, lone surrogates. */

@@ -1,7 +1,10 @@
 package coldwright.paint.style;
 
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.function.Consumer;
 
 /**
  * A finished image for JavaFX: {@code PixelBuffer} with {@code PixelFormat.getIntArgbPreInstance()}
@@ -18,6 +21,30 @@ public final class PixelImage {
                             .formatted(image.getType()));
         }
         this.image = image;
+    }
+
+    /** Draws on paper of a format; coordinates are logical pixels. */
+    public static PixelImage of(FigureFormat format, Consumer<Graphics2D> drawing) {
+        BufferedImage image =
+                new BufferedImage(
+                        format.widthPx(), format.heightPx(), BufferedImage.TYPE_INT_ARGB_PRE);
+        Graphics2D g = image.createGraphics();
+        g.setColor(format.theme().paper());
+        g.fillRect(0, 0, format.widthPx(), format.heightPx());
+        g.scale(format.screenScale(), format.screenScale());
+        drawing.accept(g);
+        g.dispose();
+        return new PixelImage(image);
+    }
+
+    /** Sets the rendering hints for lines and text. */
+    public static void smooth(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(
+                RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(
+                RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     }
 
     public int widthPx() {

@@ -8,20 +8,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * The style of a series: colour, dashes and point shape, each enough to distinguish it.
- *
- * <p>The colours are our choice and order from two published sets for all kinds of colour vision:
- * blue, vermilion and reddish purple from M. Okabe and K. Ito, "Color Universal Design (CUD): How
- * to make figures and presentations that are friendly to Colorblind people", 2002, modified 2008
- * (jfly.uni-koeln.de/color); green, wine and indigo from the set "muted" of P. Tol, "Colour
- * Schemes", SRON Technical Note SRON/EPS/TN/09-002, 2012 (values as packages of colour schemes
- * quote them; the note itself was not opened). On a dark page they are sky blue of the former and
- * lighter colours of Tol's sets "bright", "light" and "muted"; for high contrast darker ones of our
- * own. Only colours with a contrast of at least 3 to 1 against their ground were taken, 4 to 1 on a
- * dark page and 5 to 1 for high contrast.
  *
  * @param dash lengths of strokes and gaps in line widths; empty for a solid line
  * @param pale whether it is for an earlier figure
@@ -33,20 +22,6 @@ public record SeriesStyle(
 
     /** The share of the colour in the area of a band. */
     private static final double BAND_SHARE = 0.2;
-
-    private static final Map<FigureTheme, List<Color>> COLORS =
-            Map.of(
-                    FigureTheme.LIGHT,
-                    // blue, vermilion, green, wine, reddish purple, indigo
-                    colors(0x0072B2, 0xD55E00, 0x117733, 0x882255, 0xCC79A7, 0x332288),
-                    FigureTheme.DARK,
-                    // sky blue, red, pear, pink, sand, olive
-                    colors(0x56B4E9, 0xEE6677, 0xBBCC33, 0xFFAABB, 0xEEDD88, 0x999933),
-                    FigureTheme.CONTRAST,
-                    // blue, brown, ochre, black, night blue, grey
-                    colors(0x0072B2, 0x5B2C00, 0x8A6B00, 0x000000, 0x222255, 0x555555));
-
-    private static final int COUNT = 6;
 
     private static final List<List<Float>> DASHES =
             List.of(
@@ -64,12 +39,12 @@ public record SeriesStyle(
      * @param place index among its own kind, for dashes and shape: a single line is solid
      */
     public static SeriesStyle of(int number, int place, FigureTheme figureTheme) {
-        int round = place / COUNT;
         PointShape[] shapes = PointShape.values();
+        int look = place + place / DASHES.size();
         return new SeriesStyle(
-                COLORS.get(figureTheme).get(number % COUNT),
-                DASHES.get((place + round) % DASHES.size()),
-                shapes[(place + round) % shapes.length],
+                figureTheme.series().get(number % figureTheme.series().size()),
+                DASHES.get(look % DASHES.size()),
+                shapes[look % shapes.length],
                 false,
                 figureTheme);
     }
@@ -98,7 +73,8 @@ public record SeriesStyle(
 
     /** The pale style for the earlier figure. */
     public SeriesStyle earlier() {
-        return new SeriesStyle(theme.paler(color, EARLIER_SHARE), dash, shape, true, theme);
+        return new SeriesStyle(
+                FigureTheme.mixed(theme.paper(), color, EARLIER_SHARE), dash, shape, true, theme);
     }
 
     /** The hatching of bars: none, rising, falling, then again but closer. */
@@ -107,10 +83,6 @@ public record SeriesStyle(
     }
 
     public Color band() {
-        return theme.paler(color, BAND_SHARE);
-    }
-
-    private static List<Color> colors(int... rgb) {
-        return IntStream.of(rgb).mapToObj(Color::new).toList();
+        return FigureTheme.mixed(theme.paper(), color, BAND_SHARE);
     }
 }

@@ -33,7 +33,7 @@ public record ValueSpan(double from, double to) {
     }
 
     /** The value at a share of the span, 0 at the lower end and 1 at the upper. */
-    double at(double share) {
+    public double at(double share) {
         return from + width() * share;
     }
 

@@ -4,9 +4,9 @@ import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
-import coldwright.figure.Figure;
 import coldwright.figure.FigureDescription;
 import coldwright.paint.FigureFiles;
+import coldwright.text.TemporaryFolders;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** The folder for a walk's figures; a temporary one is created with the first figure. */
 public final class FigureFolder {
@@ -54,43 +53,30 @@ public final class FigureFolder {
     List<Path> write(Exhibit exhibit) throws IOException {
         if (folder.isEmpty()) {
             String tidy = lessonName.replaceAll("[^A-Za-z0-9-]+", "-");
-            folder = Optional.of(Files.createTempDirectory("coldwright-" + tidy + "-"));
+            folder = Optional.of(TemporaryFolders.create(tidy));
         }
         count++;
         List<Path> files = new ArrayList<>();
         for (String format : FORMATS) {
-            if (exhibit instanceof Figure figure) {
-                Path file = fileFor(figure, "", format);
-                FigureFiles.write(figure, file);
+            for (int moment : FigureFiles.moments(exhibit)) {
+                Path file = fileFor(exhibit, moment, format);
+                FigureFiles.write(exhibit, moment, file);
                 files.add(file);
-            } else if (exhibit instanceof Drawing drawing) {
-                for (int moment : firstMiddleLast(drawing)) {
-                    Path file = fileFor(drawing, momentName(drawing, moment), format);
-                    FigureFiles.write(drawing, moment, file);
-                    files.add(file);
-                }
-            } else {
-                throw new AssertionError(exhibit.getClass());
             }
         }
         return files;
     }
 
-    private Path fileFor(Exhibit exhibit, String moment, String format) {
+    private Path fileFor(Exhibit exhibit, int moment, String format) {
         String name = FigureFiles.nameFor(exhibit, format);
         int end = name.length() - format.length() - 1;
-        String full = name.substring(0, end) + moment + name.substring(end);
+        String full = name.substring(0, end) + momentName(exhibit, moment) + name.substring(end);
         return folder.orElseThrow().resolve("%02d-%s".formatted(count, full));
     }
 
-    private static List<Integer> firstMiddleLast(Drawing drawing) {
-        int last = drawing.moments().size() - 1;
-        return IntStream.of(0, last / 2, last).filter(i -> i >= 0).distinct().boxed().toList();
-    }
-
     /** Such as {@code -3-at-12-min}; empty for a drawing that does not change. */
-    private static String momentName(Drawing drawing, int moment) {
-        if (drawing.moments().size() < 2) {
+    private static String momentName(Exhibit exhibit, int moment) {
+        if (!(exhibit instanceof Drawing drawing) || drawing.moments().size() < 2) {
             return "";
         }
         String time =

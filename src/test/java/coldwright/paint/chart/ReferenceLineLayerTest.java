@@ -117,7 +117,7 @@ class ReferenceLineLayerTest {
                             .markY("smooth below", Math.sin(9 * wave))
                             .markY("felt above", 0.1);
             ChartLayout layout = layout(figure);
-            OccupiedArea occupiedArea = OccupiedArea.of(layout);
+            OccupiedArea occupiedArea = new OccupiedArea(layout);
             List<Rectangle2D> before = new ArrayList<>();
             for (Rectangle2D box : boxes(layout)) {
                 assertFalse(occupiedArea.cross(box), "curve, wave " + wave);

@@ -7,7 +7,7 @@ import coldwright.paint.Pixels;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 import java.awt.Color;
 import java.util.ArrayList;
@@ -40,8 +40,12 @@ class SeriesStyleTest {
         {{0.29275, 0.70725, 0}, {0.29275, 0.70725, 0}, {-0.02234, 0.02234, 1}},
     };
 
+    static List<FigureTheme> themes() {
+        return List.of(FigureTheme.LIGHT, FigureTheme.DARK, FigureTheme.CONTRAST);
+    }
+
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("themes")
     void eachColourStandsOutFromItsGround(FigureTheme figureTheme) {
         for (int i = 0; i < COLORS; i++) {
             double contrast = contrast(SeriesStyle.of(i, 0, figureTheme).color(), figureTheme);
@@ -54,7 +58,7 @@ class SeriesStyleTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("themes")
     void coloursStayApartForAllKindsOfSight(FigureTheme figureTheme) {
         for (double[][] sight : SIGHTS) {
             for (int i = 0; i < COLORS; i++) {
@@ -88,7 +92,7 @@ class SeriesStyleTest {
     }
 
     @ParameterizedTest
-    @EnumSource
+    @MethodSource("themes")
     void anEarlierInkIsPalerButSeen(FigureTheme figureTheme) {
         for (int i = 0; i < COLORS; i++) {
             double now = contrast(SeriesStyle.of(i, i, figureTheme).color(), figureTheme);

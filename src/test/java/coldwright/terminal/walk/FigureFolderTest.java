@@ -51,15 +51,14 @@ class FigureFolderTest {
                         "01-fat-4-c-3-at-5-min.png",
                         "01-fat-4-c-5-at-10-min.png"),
                 written(figures, drawing));
-        Drawing still = drawing.titled("Still");
-        still =
+        Drawing still =
                 new Drawing(
                         "Still",
-                        still.field(),
-                        still.bar(),
-                        still.ground(),
-                        still.warmth(),
-                        still.moments().subList(0, 1),
+                        drawing.field(),
+                        drawing.bar(),
+                        drawing.ground(),
+                        drawing.warmth(),
+                        drawing.moments().subList(0, 1),
                         "",
                         List.of());
         assertEquals(List.of("02-still.svg", "02-still.png"), written(figures, still));

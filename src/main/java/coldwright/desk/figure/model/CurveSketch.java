@@ -163,6 +163,12 @@ public final class CurveSketch {
         return Optional.of((Series.Curve) paper().line(name(), xs, ys).series().get(0));
     }
 
+    /** A figure with the drawn line as its last series, unless it has one of that name. */
+    public Figure into(Figure figure) {
+        boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(name()));
+        return curve().filter(line -> !taken).map(figure::plus).orElse(figure);
+    }
+
     /** The drawn line's series name in the figure of the result. */
     public static String name() {
         return Messages.of("prediction.yours");

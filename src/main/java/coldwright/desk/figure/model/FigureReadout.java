@@ -9,9 +9,11 @@ import coldwright.paint.chart.BarGroups;
 import coldwright.paint.style.PlotArea;
 import coldwright.paint.style.ValueSpan;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * A value read off a series of a figure, counted from 0, in the units of the axes; for bars x is
@@ -20,8 +22,6 @@ import java.util.OptionalDouble;
 public record FigureReadout(int series, double x, double y, String words) {
     /** A readout resolves an axis into this many steps. */
     private static final double FINENESS = 400;
-
-    /** The share of a category's width that its bars take. */
 
     /** A point on the image, in logical pixels from its top left. */
     public record ImagePoint(double x, double y) {}
@@ -90,20 +90,22 @@ public record FigureReadout(int series, double x, double y, String words) {
             }
             return nearest < 0 ? Optional.empty() : at(figure, index, nearest, plot);
         } else if (series instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            int place =
-                    (int)
-                            Math.round(
-                                    x
-                                            - (index - (count - 1) / 2.0)
-                                                    * BarGroups.SHARE_OF_SLOT
-                                                    / count);
+            int place = (int) Math.round(x - barOffset(figure, index));
             return place < 0 || place >= bars.size()
                     ? Optional.empty()
                     : at(figure, index, place, plot);
         }
-        throw new AssertionError(series.getClass());
+        return IntStream.range(0, series.size())
+                .boxed()
+                .flatMap(i -> at(figure, index, i, plot).stream())
+                .min(
+                        Comparator.comparingDouble(
+                                one ->
+                                        Math.hypot(
+                                                plot.xPx(one.x()) - imagePoint.x(),
+                                                series instanceof Series.Histogram
+                                                        ? 0
+                                                        : plot.yPx(one.y()) - imagePoint.y())));
     }
 
     /** The readout at one point of a series, both counted from 0; empty at a gap. */
@@ -121,16 +123,21 @@ public record FigureReadout(int series, double x, double y, String words) {
             x = band.x().at(point);
             y = band.high().at(point);
         } else if (one instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            x = point + (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
+            x = point + barOffset(figure, series);
             y = bars.values().at(point);
         } else {
-            throw new AssertionError(one.getClass());
+            x = one instanceof Series.BoxPlot ? series : one.x().at(point);
+            y = one.columns().get(0).at(point);
         }
         return Double.isFinite(x) && Double.isFinite(y)
                 ? Optional.of(of(figure, series, plot, x, y))
                 : Optional.empty();
+    }
+
+    /** Middle of a series' bars, from that of their category, categories. */
+    private static double barOffset(Figure figure, int series) {
+        long count = figure.series().stream().filter(Series.Bars.class::isInstance).count();
+        return (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
     }
 
     private static FigureReadout of(Figure figure, int index, PlotArea plot, double x, double y) {
@@ -141,6 +148,18 @@ public record FigureReadout(int series, double x, double y, String words) {
             int place = (int) Math.round(x);
             String word = bars.words().get(Math.max(0, Math.min(bars.size() - 1, place)));
             words = named(series, figure) + word + ", " + value;
+        } else if (series instanceof Series.BoxPlot) {
+            words = series.name() + ", " + value;
+        } else if (series instanceof Series.HeatMap map) {
+            words =
+                    "%s, %s: %s %s"
+                            .formatted(
+                                    number(x, plot.x(), figure.x()),
+                                    value,
+                                    map.name(),
+                                    TypesetNumber.plain(
+                                            map.valueAt(x, y),
+                                            map.range().getMax() - map.range().getMin()));
         } else {
             words = named(series, figure) + number(x, plot.x(), figure.x()) + ", " + value;
         }

@@ -2,69 +2,50 @@ package coldwright.desk.figure.model;
 
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
-import coldwright.figure.Series;
 import coldwright.figure.UnitConversion;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A figure or drawing of the last run on the page. The figure of the run before is drawn pale
- * behind it; a drawing has none. The line that the learner drew before the run is shown with the
- * result.
+ * behind it; a drawing has none. A prediction is shown in the result: {@code predicted} is the
+ * figure with it.
  */
-public record ShownFigure(
-        Exhibit exhibit, Optional<Figure> earlier, Optional<Series.Curve> predictedCurve) {
+public record ShownFigure(Exhibit exhibit, Optional<Figure> earlier, Optional<Figure> predicted) {
     /** The result of a run and the figure before it, without a prediction. */
     public ShownFigure(Exhibit exhibit, Optional<Figure> earlier) {
         this(exhibit, earlier, Optional.empty());
     }
 
-    /** The same with the predicted line, if the axes allow it. */
-    public ShownFigure beside(Optional<Series.Curve> line) {
-        return exhibit instanceof Figure ? new ShownFigure(exhibit, earlier, line) : this;
+    /** The same with what a learner predicted, which is added to a figure. */
+    public ShownFigure beside(UnaryOperator<Figure> prediction) {
+        return exhibit instanceof Figure figure
+                ? new ShownFigure(
+                        exhibit,
+                        earlier,
+                        Optional.of(prediction.apply(figure)).filter(with -> !with.equals(figure)))
+                : this;
     }
 
     /** The same in the reader's units; this itself if nothing is converted. */
     public ShownFigure in(UnitConversion units) {
-        if (!(exhibit instanceof Figure figure) || !units.exchanges(figure)) {
-            return this;
-        }
-        Optional<Series.Curve> line =
-                predictedCurve.map(
-                        curve ->
-                                (Series.Curve)
-                                        units.of(
-                                                        new Figure(
-                                                                figure.title(),
-                                                                figure.x(),
-                                                                figure.y(),
-                                                                List.of(curve),
-                                                                List.of(),
-                                                                "",
-                                                                List.of()))
-                                                .series()
-                                                .get(0));
-        return new ShownFigure(units.of(figure), earlier.map(units::of), line);
+        return exhibit instanceof Figure figure && units.exchanges(figure)
+                ? new ShownFigure(
+                        units.of(figure), earlier.map(units::of), predicted.map(units::of))
+                : this;
     }
 
     /** The same without its earlier trace. */
     ShownFigure still() {
-        return new ShownFigure(exhibit, Optional.empty(), predictedCurve);
+        return new ShownFigure(exhibit, Optional.empty(), predicted);
     }
 
-    /** The exhibit, with the predicted line in a figure if one was drawn. */
+    /** The exhibit, with the prediction in a figure if there is one. */
     public Exhibit shown() {
-        return exhibit instanceof Figure figure && predictedCurve.isPresent()
-                ? with(figure, predictedCurve.get())
-                : exhibit;
-    }
-
-    /** A figure with the predicted line as its last series, unless it has one of that name. */
-    public static Figure with(Figure figure, Series.Curve line) {
-        boolean taken = figure.series().stream().anyMatch(one -> one.name().equals(line.name()));
-        return taken ? figure : figure.plus(line);
+        return predicted.<Exhibit>map(figure -> figure).orElse(exhibit);
     }
 
     /** New figures, each with the one that it replaces behind it. */

@@ -3,6 +3,8 @@ package coldwright.desk.lesson.model;
 import coldwright.desk.figure.model.CurveSketch;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.messages.Messages;
+import coldwright.figure.Axis;
+import coldwright.figure.Figure;
 import coldwright.figure.Series;
 import coldwright.lesson.ExpectedAnswer;
 import coldwright.lesson.LessonPart;
@@ -52,14 +54,30 @@ public final class PredictionModel implements PartModel {
         visitor.prediction(this);
     }
 
-    /** The first run of a snippet answers it; a drawn curve is added to that run's figure. */
+    /** The first run of a snippet answers it; the prediction is added to that run's figure. */
     void answeredBy(SnippetModel snippet) {
         snippet.whenRun(() -> revealed.set(true));
-        sketch.ifPresent(
-                drawn -> {
-                    snippet.result().predictedCurve(drawn::curve);
-                    result = snippet.result()::firstCurve;
-                });
+        result = snippet.result()::firstCurve;
+        snippet.result().predicted(this::into);
+    }
+
+    /** A figure with the curve or the number predicted, if it has an axis of the number's unit. */
+    private Figure into(Figure figure) {
+        boolean onX = isOn(figure.x());
+        OptionalDouble number = onX == isOn(figure.y()) ? OptionalDouble.empty() : number();
+        Figure marked =
+                number.isEmpty()
+                        ? figure
+                        : onX
+                                ? figure.markX(CurveSketch.name(), number.getAsDouble())
+                                : figure.markY(CurveSketch.name(), number.getAsDouble());
+        return sketch.map(drawn -> drawn.into(marked)).orElse(marked);
+    }
+
+    private boolean isOn(Axis axis) {
+        return prediction.answer() instanceof ExpectedAnswer.Amount amount
+                && !amount.unit().isBlank()
+                && (axis.unit() + " ").startsWith(amount.unit() + " ");
     }
 
     /** Whether the learner reveals the answer, because no run does. */
@@ -105,7 +123,6 @@ public final class PredictionModel implements PartModel {
                                                 is -> action.run()));
     }
 
-    /** How the answer compares with the right one. */
     public PredictionOutcome verdict() {
         return PredictionOutcome.of(prediction.answer(), said());
     }
@@ -162,12 +179,7 @@ public final class PredictionModel implements PartModel {
                 : OptionalDouble.empty();
     }
 
-    /**
-     * Counts hands for a choice.
-     *
-     * @param choice from 0
-     * @param more hands to add; negative to subtract
-     */
+    /** Adds hands for a choice, from 0; subtracts them if negative. */
     public void count(int choice, int more) {
         hands.set(choice, Math.max(0, hands.get(choice) + more));
     }
@@ -192,7 +204,6 @@ public final class PredictionModel implements PartModel {
         return typed;
     }
 
-    /** Whether a run has answered it. */
     public ReadOnlyBooleanProperty revealed() {
         return revealed.getReadOnlyProperty();
     }

@@ -6,6 +6,7 @@ import coldwright.bench.SnippetProblem;
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.PrintedOutput;
 import coldwright.desk.run.SnippetDependencies;
+import coldwright.figure.Figure;
 import coldwright.figure.Series;
 
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -18,7 +19,7 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** The results of a snippet's runs, and whether they are out of date. */
 public final class SnippetResult {
@@ -29,15 +30,16 @@ public final class SnippetResult {
     private final ReadOnlyBooleanWrapper outOfDate = new ReadOnlyBooleanWrapper(false);
     private final ReadOnlyBooleanWrapper everFinished = new ReadOnlyBooleanWrapper(false);
     private final ObservableList<ShownFigure> drawn = FXCollections.observableArrayList();
-    private Supplier<Optional<Series.Curve>> predictedCurve = Optional::empty;
+    private UnaryOperator<Figure> prediction = UnaryOperator.identity();
     private List<String> ranWith = List.of();
 
     /** The figures from before a dial started to move; null while none moves. */
     private List<ShownFigure> beforeTurning;
 
-    /** Sets the source of the line drawn before the run, which is shown in the first figure. */
-    void predictedCurve(Supplier<Optional<Series.Curve>> line) {
-        predictedCurve = line;
+    /** Has one more prediction added to the first figure. */
+    void predicted(UnaryOperator<Figure> into) {
+        UnaryOperator<Figure> others = prediction;
+        prediction = figure -> into.apply(others.apply(figure));
     }
 
     /** The first curve of its figures. */
@@ -105,7 +107,7 @@ public final class SnippetResult {
         List<ShownFigure> now =
                 new ArrayList<>(ShownFigure.over(turn ? beforeTurning : drawn, run.exhibits()));
         if (!now.isEmpty()) {
-            now.set(0, now.get(0).beside(predictedCurve.get()));
+            now.set(0, now.get(0).beside(prediction));
         }
         return now;
     }
@@ -155,7 +157,6 @@ public final class SnippetResult {
         return outOfDate.getReadOnlyProperty();
     }
 
-    /** Whether a run ever finished. */
     public ReadOnlyBooleanProperty everFinished() {
         return everFinished.getReadOnlyProperty();
     }

@@ -85,12 +85,12 @@ class CurveSketchTest {
     void theDrawnLineStandsInTheFigureOnce() {
         draw(0, 0, 40, -4);
         Figure figure = Figure.of("it").line("one", 0, 40, x -> -x / 10);
-        ShownFigure shownFigure = new ShownFigure(figure, Optional.empty()).beside(sketch.curve());
+        ShownFigure shownFigure = new ShownFigure(figure, Optional.empty()).beside(sketch::into);
         Figure shown = (Figure) shownFigure.shown();
         assertEquals(
                 List.of("one", CurveSketch.name()),
                 shown.series().stream().map(Series::name).toList());
-        assertEquals(shown, ShownFigure.with(shown, sketch.curve().orElseThrow()));
+        assertEquals(shown, sketch.into(shown));
     }
 
     @Test

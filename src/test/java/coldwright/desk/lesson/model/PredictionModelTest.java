@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.RunOutcome;
+import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.page.TestDesk;
+import coldwright.figure.Figure;
 import coldwright.workbook.handin.PredictionOutcome;
 
 import org.junit.jupiter.api.Test;
@@ -53,6 +55,24 @@ class PredictionModelTest {
         bench.finish("");
         assertTrue(number.revealed().get());
         assertTrue(choice.revealed().get());
+    }
+
+    @Test
+    void aPredictedNumberIsMarkedOnTheAxisOfItsUnit() {
+        number.typed().set("−1.2");
+        Figure figure =
+                Figure.of("f").x("sugar", "%").y("first ice", "°C").line("l", 0, 9, w -> -w);
+        snippet.run();
+        bench.finish(figure);
+        ShownFigure shown = snippet.result().drawn().get(0);
+        assertEquals(figure, shown.exhibit());
+        assertEquals(figure.markY("your prediction", -1.2), shown.shown());
+        snippet.run();
+        bench.finish(figure.x("warmth", "°C"));
+        assertEquals(
+                figure.x("warmth", "°C"),
+                snippet.result().drawn().get(0).shown(),
+                "both axes have its unit");
     }
 
     @Test
