@@ -25,8 +25,8 @@ public final class MakeImage {
 
     /** Modules of the program, its libraries and its benches; jdeps lists the first line. */
     private static final String MODULES =
-            "java.base,java.desktop,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
-                    + ",jdk.compiler,jdk.jdi,jdk.jdwp.agent,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
+            "java.base,java.desktop,java.instrument,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
+                    + ",jdk.compiler,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
 
     private static final int REHEARSAL_S = 15;
 

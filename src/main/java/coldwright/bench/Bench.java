@@ -40,10 +40,10 @@ public final class Bench implements AutoCloseable {
     private CompletionRequest question;
     private boolean closed;
 
-    private Bench(BenchSettings settings) {
+    private Bench(BenchSettings settings, Duration mostCompileTime) {
         this.settings = settings;
         spares = new SpareProcesses(settings.classPath(), settings.heapMb(), settings.pointLimit());
-        snippetCompilation = new SnippetCompilation(settings);
+        snippetCompilation = new SnippetCompilation(new CompilerClient(settings, mostCompileTime));
         live = new StepReplayer(settings, spares, snippetCompilation::lines);
         worker.setDaemon(true);
     }
@@ -53,7 +53,12 @@ public final class Bench implements AutoCloseable {
      * background.
      */
     public static Bench open(BenchSettings settings) {
-        Bench bench = new Bench(settings);
+        return open(settings, CompilerClient.MOST_PROCESSOR_TIME);
+    }
+
+    /** Opens a bench with a limit of processor time for the compilation of a snippet. */
+    static Bench open(BenchSettings settings, Duration mostCompileTime) {
+        Bench bench = new Bench(settings, mostCompileTime);
         bench.worker.start();
         return bench;
     }

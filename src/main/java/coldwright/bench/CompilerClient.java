@@ -30,17 +30,18 @@ final class CompilerClient implements AutoCloseable {
     private static final int HEAP_MB = 256;
 
     /** A snippet of the most statements takes some 8 s. */
-    private static final Duration MOST_PROCESSOR_TIME = Duration.ofSeconds(20);
-
-    /** For a busy machine, and where the system doesn't tell the processor time. */
-    private static final Duration MOST_TIME = MOST_PROCESSOR_TIME.multipliedBy(10);
+    static final Duration MOST_PROCESSOR_TIME = Duration.ofSeconds(20);
 
     /** The same once a stop is asked for: an honest snippet, even the first, keeps its compiler. */
     private static final Duration MOST_PROCESSOR_TIME_STOPPED = Duration.ofSeconds(5);
 
+    /** Wall time for each second of it, on a busy machine or where the system doesn't tell it. */
+    private static final int WALL_SECONDS = 10;
+
     private static final int POLL_MS = 20;
 
     private final LaunchSettings launch;
+    private final Duration mostProcessorTime;
     private final ExecutorService reader =
             Executors.newSingleThreadExecutor(
                     task -> {
@@ -50,7 +51,9 @@ final class CompilerClient implements AutoCloseable {
                     });
     private volatile JavaProcess<CompilerRequest, CompilerReply> process;
 
-    CompilerClient(BenchSettings settings) {
+    /** A client whose process starts at the first question. */
+    CompilerClient(BenchSettings settings, Duration mostProcessorTime) {
+        this.mostProcessorTime = mostProcessorTime;
         List<String> arguments = new ArrayList<>();
         arguments.add(
                 settings.classPath().stream()
@@ -116,25 +119,32 @@ final class CompilerClient implements AutoCloseable {
                         stop = true;
                         asked.send(new CompilerRequest.Hurry());
                     }
-                    Duration most = stop ? MOST_PROCESSOR_TIME_STOPPED : MOST_PROCESSOR_TIME;
+                    Duration most = stop ? MOST_PROCESSOR_TIME_STOPPED : mostProcessorTime;
                     if (asked.processorTime().minus(processorAtStart).compareTo(most) > 0
-                            || System.nanoTime() - start > MOST_TIME.toNanos()) {
+                            || System.nanoTime() - start
+                                    > mostProcessorTime.multipliedBy(WALL_SECONDS).toNanos()) {
                         close();
                         if (stop) {
                             throw new CancellationException("given up");
                         }
-                        throw new OverloadedException(true);
+                        throw overloaded(true);
                     }
                 }
             }
         } catch (IOException | ExecutionException e) {
             boolean certain = asked.exitStatus().orElse(0) == LaunchSettings.OVERLOADED;
             close();
-            throw new OverloadedException(certain);
+            throw overloaded(certain);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new CancellationException("interrupted");
         }
+    }
+
+    private OverloadedException overloaded(boolean certain) {
+        return new OverloadedException(
+                ExceptionMessages.text("overloaded", mostProcessorTime.toSeconds(), HEAP_MB),
+                certain);
     }
 
     private static CompilerReply receive(JavaProcess<CompilerRequest, CompilerReply> process) {
@@ -160,8 +170,8 @@ final class CompilerClient implements AutoCloseable {
 
         private final boolean certain;
 
-        OverloadedException(boolean certain) {
-            super(ExceptionMessages.text("overloaded", MOST_PROCESSOR_TIME.toSeconds(), HEAP_MB));
+        OverloadedException(String message, boolean certain) {
+            super(message);
             this.certain = certain;
         }
 

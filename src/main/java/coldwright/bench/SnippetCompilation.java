@@ -24,8 +24,8 @@ final class SnippetCompilation implements AutoCloseable {
     private final CompilerClient compiler;
     private final List<CompiledStep> steps = new ArrayList<>();
 
-    SnippetCompilation(BenchSettings settings) {
-        compiler = new CompilerClient(settings);
+    SnippetCompilation(CompilerClient compiler) {
+        this.compiler = compiler;
     }
 
     Duration processorTime() {

@@ -36,9 +36,7 @@ class BenchDrawingsTest {
                                             2, new Piece.Disc(3, 4, 1, Tint.of(Tint.Role.FAT)))));
 
     private static FinishedRun run(String snippet) {
-        try (Bench bench = Bench.open(Benches.settings())) {
-            return Benches.run(bench, List.of(DRAWING), snippet);
-        }
+        return Benches.run(Benches.shared(), List.of(DRAWING), snippet);
     }
 
     @Test

@@ -10,9 +10,6 @@ import jdk.jshell.Snippet;
 import jdk.jshell.SnippetEvent;
 import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -58,17 +55,7 @@ final class BenchLawsTest {
 
     private static final String LAST = "log + \" \" + sugar";
 
-    private static Bench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = Bench.open(Benches.settings());
-    }
-
-    @AfterAll
-    static void close() {
-        bench.close();
-    }
+    private static final Bench bench = Benches.shared();
 
     @Cases(2)
     void anyEditingGivesWhatANewBenchGives(Draw draw) {

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.complete.CompletionProposal;
 
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,17 +20,7 @@ import java.util.concurrent.TimeUnit;
 
 /** The bench is asked for names between runs. */
 final class BenchNamesTest {
-    private Bench bench;
-
-    @BeforeEach
-    void open() {
-        bench = Bench.open(Benches.settings());
-    }
-
-    @AfterEach
-    void close() {
-        bench.close();
-    }
+    private final Bench bench = Benches.shared();
 
     private static List<CompletionProposal> wait(CompletableFuture<List<CompletionProposal>> names)
             throws Exception {
@@ -93,9 +81,10 @@ final class BenchNamesTest {
 
     @Test
     void aClosedBenchCancelsTheQuestion() {
-        CompletableFuture<List<CompletionProposal>> before = bench.complete(List.of(), "a", 1);
-        bench.close();
-        CompletableFuture<List<CompletionProposal>> after = bench.complete(List.of(), "a", 1);
+        Bench other = Bench.open(Benches.settings());
+        CompletableFuture<List<CompletionProposal>> before = other.complete(List.of(), "a", 1);
+        other.close();
+        CompletableFuture<List<CompletionProposal>> after = other.complete(List.of(), "a", 1);
         assertTrue(after.isCancelled());
         assertTrue(before.isDone());
     }

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.figure.Figure;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,17 +19,7 @@ import java.util.concurrent.TimeUnit;
 
 /** What runs give, in the separate process. */
 final class BenchRunsTest {
-    private static Bench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = Bench.open(Benches.settings());
-    }
-
-    @AfterAll
-    static void close() {
-        bench.close();
-    }
+    private static final Bench bench = Benches.shared();
 
     private static FinishedRun run(String snippet, String... above) {
         return Benches.run(bench, List.of(above), snippet);

@@ -26,6 +26,15 @@ final class Benches {
         return new BenchSettings(BenchClassPath.ofThisProgram(), IMPORTS, 64, 100_000, 20, 100_000);
     }
 
+    /** The bench of all tests in this JVM, opened at first use; it ends with the JVM. */
+    static Bench shared() {
+        return Shared.BENCH;
+    }
+
+    private static final class Shared {
+        static final Bench BENCH = Bench.open(settings());
+    }
+
     /** A snippet that goes on until a file is there. */
     static String untilThereIs(Path file) {
         return "while (!new java.io.File(\"%s\").exists()) { Thread.sleep(5); }"

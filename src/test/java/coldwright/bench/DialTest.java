@@ -9,8 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.figure.Figure;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 import java.util.ArrayList;
@@ -30,17 +28,7 @@ final class DialTest {
             share
             """;
 
-    private static Bench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = Bench.open(Benches.settings());
-    }
-
-    @AfterAll
-    static void close() {
-        bench.close();
-    }
+    private static final Bench bench = Benches.shared();
 
     private static FinishedRun turn(String snippet, String variable, double value) {
         return turn(ABOVE, snippet, variable, value);
@@ -96,7 +84,10 @@ final class DialTest {
     void turnsWithoutCompiling() throws SnippetCompilation.RejectedSnippet {
         AtomicInteger asked = new AtomicInteger();
         BooleanSupplier stopped = () -> asked.incrementAndGet() < 0;
-        try (SnippetCompilation compilation = new SnippetCompilation(Benches.settings())) {
+        try (SnippetCompilation compilation =
+                new SnippetCompilation(
+                        new CompilerClient(
+                                Benches.settings(), CompilerClient.MOST_PROCESSOR_TIME))) {
             compilation.compile(SnippetSource.of(ABOVE, SNIPPET), CONFINED, stopped);
             assertTrue(asked.get() > 0, "the snippet was compiled once");
             asked.set(0);

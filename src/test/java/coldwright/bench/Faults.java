@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -22,17 +20,7 @@ class Faults {
                     "double sugar = 120;\nList<String> log = new ArrayList<>();",
                     "log.add(\"a\");");
 
-    protected static Bench bench;
-
-    @BeforeAll
-    static void open() {
-        bench = Bench.open(Benches.settings());
-    }
-
-    @AfterAll
-    static void close() {
-        bench.close();
-    }
+    protected static final Bench bench = Benches.shared();
 
     /** What must hold after each fault: earlier work stands, as if the fault had never been. */
     @AfterEach
