@@ -174,12 +174,7 @@ class HandoutTest {
             assertTrue(html.contains(kept), kept);
         }
         for (String given :
-                List.of(
-                        "They turned brown",
-                        "it took twelve",
-                        "predicts",
-                        "toasted",
-                        "dry")) {
+                List.of("They turned brown", "it took twelve", "predicts", "toasted", "dry")) {
             assertFalse(html.contains(given), given);
         }
         String read =
