@@ -56,6 +56,8 @@ final class FilmForm extends VBox {
         this.model = model;
         this.room = room;
         caption.setSelected(true);
+        seconds.getEditor().setPrefColumnCount(3);
+        type.getEditor().setPrefColumnCount(3);
         size.getSelectionModel().select(1);
         TextControls.show(stop, false);
         TextControls.show(this, false);
