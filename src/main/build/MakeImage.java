@@ -2,8 +2,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
@@ -13,8 +15,9 @@ import java.util.stream.Stream;
 /**
  * Makes the application image and, if the platform's tools are available, an installer.
  *
- * <p>Arguments: the program folder, the icon (PNG), the folder to write, the version. The runtime
- * includes {@code java} because every bench is a process of its own.
+ * <p>Arguments: the program folder, the icon (PNG), the folder of the documents, the folder to
+ * write, the version. The runtime includes {@code java} because every bench is a process of its
+ * own.
  */
 public final class MakeImage {
     private static final String NAME = "Coldwright";
@@ -25,31 +28,20 @@ public final class MakeImage {
             "java.base,java.desktop,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
                     + ",jdk.compiler,jdk.jdi,jdk.jdwp.agent,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
 
-    /** As jpackage writes it, with the opened file added. */
-    private static final String DESKTOP_ENTRY =
-            """
-            [Desktop Entry]
-            Name=APPLICATION_NAME
-            Comment=APPLICATION_DESCRIPTION
-            Exec=APPLICATION_LAUNCHER %f
-            Icon=APPLICATION_ICON
-            Terminal=false
-            Type=Application
-            Categories=DEPLOY_BUNDLE_CATEGORY
-            DESKTOP_MIMES
-            """;
-
     private static final int REHEARSAL_S = 15;
 
     private final Path program;
     private final Path out;
     private final String version;
     private final Path icon;
+    private final Path docs;
     private final boolean windows = os().contains("win");
     private final boolean mac = os().contains("mac");
 
-    private MakeImage(Path program, Path icon, Path out, String version) throws IOException {
+    private MakeImage(Path program, Path icon, Path docs, Path out, String version)
+            throws IOException {
         this.program = program;
+        this.docs = docs;
         this.out = out;
         this.version = version;
         delete(out);
@@ -59,12 +51,18 @@ public final class MakeImage {
 
     public static void main(String[] words) throws Exception {
         MakeImage make =
-                new MakeImage(Path.of(words[0]), Path.of(words[1]), Path.of(words[2]), words[3]);
+                new MakeImage(
+                        Path.of(words[0]),
+                        Path.of(words[1]),
+                        Path.of(words[2]),
+                        Path.of(words[3]),
+                        words[4]);
         Path runtime = make.runtime();
         Path image = make.image(runtime);
         delete(runtime);
-        make.installer(image);
         make.rehearse(image);
+        make.installers(image);
+        make.checksums();
         System.out.printf("image: %s, %d MB%n", image, megabytes(image));
     }
 
@@ -162,8 +160,7 @@ public final class MakeImage {
 
     /**
      * Opens the window once, if there is a display, and saves the loaded classes as an archive.
-     * Java before 19 accepts an archive only where it was made, so there it is left out. An
-     * installer changes the time of the jars, which makes the archive invalid, so it has none.
+     * Java before 19 accepts an archive only where it was made, so there it is left out.
      */
     private void rehearse(Path image) throws Exception {
         boolean display = windows || mac || System.getenv("DISPLAY") != null;
@@ -221,26 +218,28 @@ public final class MakeImage {
                 : windows ? image.resolve(NAME + ".exe") : image.resolve("bin").resolve(NAME);
     }
 
-    private void installer(Path image) throws Exception {
+    private void installers(Path image) throws Exception {
         List<String> types = new ArrayList<>();
         if (mac) {
             types.add("dmg");
-        } else if (windows) {
-            if (found("wix") || found("candle")) {
-                types.add("msi");
-            }
-        } else {
-            if (found("dpkg-deb") && found("fakeroot")) {
-                types.add("deb");
-            }
-            if (found("rpmbuild")) {
-                types.add("rpm");
-            }
+        } else if (windows && (found("wix") || found("candle"))) {
+            types.add("msi");
+        } else if (!windows && found("rpmbuild")) {
+            types.add("rpm");
         }
-        if (types.isEmpty()) {
+        boolean deb = !windows && !mac && found("dpkg-deb");
+        if (deb) {
+            MakeDeb.make(image, icon, docs, out, version);
+        } else if (types.isEmpty()) {
             System.out.println(
                     "no installer: this machine has none of the platform's tools; the image needs none");
         }
+        for (String type : types) {
+            installer(image, type);
+        }
+    }
+
+    private void installer(Path image, String type) throws IOException {
         Path batches = out.resolve("batch.properties");
         Files.writeString(
                 batches,
@@ -248,40 +247,44 @@ public final class MakeImage {
                         + icon.toString().replace('\\', '/')
                         + "\n",
                 StandardCharsets.UTF_8);
-        Path entry = out.resolve("resources").resolve(NAME + ".desktop");
-        Files.createDirectories(entry.getParent());
-        Files.writeString(entry, DESKTOP_ENTRY);
-        for (String type : types) {
-            List<String> words =
-                    new ArrayList<>(
-                            List.of(
-                                    "--type", type,
-                                    "--name", NAME,
-                                    "--description", ABOUT,
-                                    "--app-version", version,
-                                    "--app-image", image.toString(),
-                                    "--vendor", NAME,
-                                    "--resource-dir", entry.getParent().toString(),
-                                    "--file-associations", batches.toString(),
-                                    "--dest", out.toString()));
-            if (windows) {
-                words.addAll(List.of("--win-menu", "--win-per-user-install", "--win-dir-chooser"));
-            } else if (!mac) {
-                words.addAll(
+        List<String> words =
+                new ArrayList<>(
                         List.of(
-                                "--linux-shortcut",
-                                "--linux-menu-group",
-                                "Education",
-                                "--linux-package-name",
-                                "coldwright"));
-            }
-            run("jpackage", words);
+                                "--type", type,
+                                "--name", NAME,
+                                "--description", ABOUT,
+                                "--app-version", version,
+                                "--app-image", image.toString(),
+                                "--vendor", NAME,
+                                "--license-file", docs.resolve("LICENSE").toString(),
+                                "--file-associations", batches.toString(),
+                                "--dest", out.toString()));
+        if (windows) {
+            words.addAll(List.of("--win-menu", "--win-per-user-install", "--win-dir-chooser"));
+        } else if (!mac) {
+            words.addAll(List.of("--linux-shortcut", "--linux-package-name", "coldwright"));
         }
+        run("jpackage", words);
+    }
+
+    /** Writes SHA256SUMS beside the installers. */
+    private void checksums() throws Exception {
+        StringBuilder sums = new StringBuilder();
         try (Stream<Path> made = Files.list(out)) {
             for (Path file :
-                    made.filter(one -> one.toString().matches(".*\\.(deb|rpm|msi|dmg)")).toList()) {
+                    made.filter(one -> one.toString().matches(".*\\.(deb|rpm|msi|dmg)"))
+                            .sorted()
+                            .toList()) {
                 System.out.printf("installer: %s, %d MB%n", file, megabytes(file));
+                byte[] sum = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
+                sums.append(HexFormat.of().formatHex(sum))
+                        .append("  ")
+                        .append(file.getFileName())
+                        .append('\n');
             }
+        }
+        if (!sums.isEmpty()) {
+            Files.writeString(out.resolve("SHA256SUMS"), sums);
         }
     }
 

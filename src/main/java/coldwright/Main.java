@@ -4,6 +4,7 @@ import coldwright.desk.Desk;
 import coldwright.desk.NoDisplayException;
 import coldwright.terminal.Terminal;
 import coldwright.terminal.console.CrashHandler;
+import coldwright.text.TemporaryFolders;
 
 import java.io.File;
 import java.nio.file.Path;
@@ -21,6 +22,9 @@ public final class Main {
      */
     public static void main(String[] words) {
         CrashHandler.install();
+        Thread sweep = new Thread(TemporaryFolders::sweep, "sweep");
+        sweep.setDaemon(true);
+        sweep.start();
         System.exit(exitOf(words));
     }
 

@@ -68,8 +68,8 @@ class ArchitectureTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "text     |                               | it is the floor: what people typed, whatever for",
-                "words    | text                          | texts in every language are below all who show or give them",
+                "text     | words                         | what people typed and read, whatever for, in any language",
+                "words    |                               | it is the floor: texts in every language, for all who show or give them",
                 "science  | text words                    | the calculator must run anywhere, without lessons or a window; words typed by people are mended in one place",
                 "recipe   | text words science            | a pasted line is read without a window, a batch or a lesson",
                 "figure   |                               | figures cross as data between processes, so they know only numbers",
@@ -79,8 +79,8 @@ class ArchitectureTest {
                 "sight    | science figure                | a record becomes a drawing here, and nothing else does",
                 "paint    | text figure                   | a plate is drawn from data alone, and its file written whole",
                 "batch    | text words science recipe           | a batch is reckoned without lessons, benches or a window",
-                "workbook | text lesson                    | what is kept are values and text; who shows them or runs them is not its business",
-                "help     | text                          | help is words on names; who shows them or knows Java is not its business",
+                "workbook | text words lesson                  | what is kept are values and text; who shows them or runs them is not its business",
+                "help     | text source bench             | help is words on the names that a bench finds; who shows them is not its business",
                 "play     | text words source figure lesson bench workbook | a lesson is played in one place; who listens, and on which bench, is not its business",
                 "print    | text words source science recipe figure lesson bench play paint batch workbook | paper is made of data and of what a lesson gave as it was played; who asks for a sheet or has a bench is not its business",
                 "desk     | text words source science recipe figure lesson bench play paint batch workbook help print | the window knows all but the commands",

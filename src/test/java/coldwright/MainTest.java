@@ -73,7 +73,7 @@ class MainTest {
         assertTrue(ended.out().contains("Oats are toasted at 180 °C."), ended.out());
         assertEquals("", ended.err());
         String loaded = Files.readString(folder.resolve("loaded"), StandardCharsets.UTF_8);
-        assertTrue(loaded.contains("coldwright.terminal.WalkCommand"));
+        assertTrue(loaded.contains("coldwright.terminal.LessonCommands"));
         assertFalse(loaded.contains("javafx."));
         assertFalse(loaded.contains("coldwright.desk.Desk "));
     }

@@ -1,11 +1,11 @@
 package coldwright.batch;
 
-import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Faults;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.standards.Declarations;
@@ -42,35 +42,27 @@ public record BatchAnalysis(
     /**
      * Analyses the recipe of a file.
      *
-     * @throws BatchFileException if it can't be analysed; names file and line
+     * @throws IllegalArgumentException if it can't be analysed; names file and line
      */
-    public static BatchAnalysis of(RecipeFile file) throws BatchFileException {
+    public static BatchAnalysis of(RecipeFile file) {
         return file.ask(RecipeFile.Prevents.ANALYSIS, BatchAnalysis::of);
     }
 
     /**
      * Analyses a recipe.
      *
-     * @throws BatchFileException if it can't be analysed, such as without water
+     * @throws IllegalArgumentException if it can't be analysed, such as without water
      */
-    public static BatchAnalysis of(Recipe batch) throws BatchFileException {
+    public static BatchAnalysis of(Recipe batch) {
         return of(BatchPreview.of(batch));
     }
 
     /**
      * Completes a preview.
      *
-     * @throws BatchFileException if it can't be analysed
+     * @throws IllegalArgumentException if it can't be analysed
      */
-    public static BatchAnalysis of(BatchPreview preview) throws BatchFileException {
-        try {
-            return complete(preview);
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(e.getMessage());
-        }
-    }
-
-    private static BatchAnalysis complete(BatchPreview preview) {
+    public static BatchAnalysis of(BatchPreview preview) {
         Recipe batch = preview.batch();
         Mix mix = preview.mix();
         FreezeMethodSetup setup = FreezeMethodSetup.of(batch, mix);
@@ -98,11 +90,11 @@ public record BatchAnalysis(
             notes.add(MELTED);
         }
         BatchKitchen kitchen = new BatchKitchen(batch);
-        BatchState state = kitchen.state(mix, BatchKitchen.frozen(setup, crystals));
+        BatchState state = kitchen.state(mix, kitchen.frozen(setup, crystals));
         BatchReport report =
                 new BatchReport(
                         facts,
-                        Diagnosis.foresee(state),
+                        Faults.told(state),
                         ProductNames.of(mix, batch.airPercent()),
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());
@@ -111,13 +103,10 @@ public record BatchAnalysis(
     }
 
     /** Minutes until a recipe is soft-serve, without its other results; infinite for never. */
-    public static double minutesToSoftServe(Recipe batch) throws BatchFileException {
-        BatchPreview preview = BatchPreview.of(batch);
-        try {
-            return FreezeMethodSetup.of(batch, preview.mix()).plan().minutesToSoftServe();
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(e.getMessage());
-        }
+    public static double minutesToSoftServe(Recipe batch) {
+        return FreezeMethodSetup.of(batch, BatchPreview.of(batch).mix())
+                .plan()
+                .minutesToSoftServe();
     }
 
     public Recipe batch() {

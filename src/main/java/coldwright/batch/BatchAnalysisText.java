@@ -1,15 +1,14 @@
 package coldwright.batch;
 
 import coldwright.science.balance.Balanced;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.sensory.Sweetness;
 import coldwright.science.standards.NameVerdict;
 import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
@@ -17,7 +16,6 @@ import coldwright.words.Phrase;
 import coldwright.words.Words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** An analysis or a balance as a page of text, for people. */
@@ -53,6 +51,8 @@ public final class BatchAnalysisText {
         BatchAnalysisText text = new BatchAnalysisText();
         text.heading("sources");
         all.report().sources().forEach(one -> text.bullet(one.shown()));
+        claimed(all.report().names(), all.state().style())
+                .forEach(name -> text.bullet(name.phrase().shown()));
         return text.page.toString();
     }
 
@@ -65,8 +65,7 @@ public final class BatchAnalysisText {
         BatchReport report =
                 new BatchReport(
                         wet
-                                ? ReportFacts.quick(
-                                        plain, mix, mix.freezingCurve(), Sweetness.of(mix))
+                                ? ReportFacts.quick(plain, mix, mix.freezingCurve())
                                 : ReportFacts.composition(mix));
         text.amounts(mix, report);
         report.sentences(
@@ -119,8 +118,9 @@ public final class BatchAnalysisText {
         }
         for (Finding finding : report.findings()) {
             bullet(finding.expected().shown());
-            say("  " + word("why", Basis.labelled(finding.cause().reason())));
-            say("  " + word("fix", finding.cause().remedy()));
+            say("  " + word("why", Basis.labelled(finding.reason())));
+            say("  " + word("fix", finding.remedy()));
+            say("  " + word("lesson", finding.fault().lesson()));
         }
         all.plans().forEach(this::plan);
         heading("names");
@@ -167,14 +167,22 @@ public final class BatchAnalysisText {
         all.batch().stored().ifPresent(stored -> say(word("stored", stored.phrase())));
     }
 
-    /** One line on the names that its style claims; the others are in {@code --json}. */
+    /** One line on the names that its style claims; what each lacks is among the sources. */
     private void names(List<NameVerdict> names, Style style) {
-        List<NameVerdict> claimed =
-                names.stream().filter(one -> style.claims().contains(one.name())).toList();
-        boolean none = claimed.stream().noneMatch(NameVerdict::allowed);
-        claimed.stream()
-                .filter(name -> none || name.allowed())
-                .forEach(name -> bullet(name.phrase().shown()));
+        List<NameVerdict> claimed = claimed(names, style);
+        boolean any = claimed.stream().anyMatch(NameVerdict::allowed);
+        List<Phrase> shown =
+                claimed.stream()
+                        .filter(name -> name.allowed() == any)
+                        .map(NameVerdict::nameAndPlace)
+                        .toList();
+        if (!shown.isEmpty()) {
+            bullet(word(any ? "may" : "may-not", shown));
+        }
+    }
+
+    private static List<NameVerdict> claimed(List<NameVerdict> names, Style style) {
+        return names.stream().filter(one -> style.claims().contains(one.name())).toList();
     }
 
     private void bullet(String sentence) {
@@ -187,11 +195,11 @@ public final class BatchAnalysisText {
     }
 
     private static String word(String key, Object... values) {
-        return WORDS.text(Words.shown(), "page." + key, values);
+        return WORDS.shown("page." + key, values);
     }
 
     private void line(String format, Object... values) {
-        say(String.format(Locale.ROOT, format, values));
+        say(String.format(Words.shown(), format, values));
     }
 
     private void say(String line) {

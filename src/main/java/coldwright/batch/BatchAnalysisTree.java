@@ -3,19 +3,17 @@ package coldwright.batch;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Balanced;
 import coldwright.science.balance.Shortfall;
-import coldwright.science.diagnosis.Finding;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
 import coldwright.words.Phrase;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -30,7 +28,7 @@ public final class BatchAnalysisTree {
     public static Map<String, Object> of(BatchAnalysis all) {
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("name", all.batch().name());
-        tree.put("method", all.batch().method().name().toLowerCase(Locale.ROOT));
+        tree.put("method", all.batch().setup().methodWord());
         BatchReport report = all.report();
         for (Fact fact : report.facts()) {
             put(fact.group().isEmpty() ? tree : part(tree, fact.group()), fact);
@@ -49,11 +47,13 @@ public final class BatchAnalysisTree {
     }
 
     private static Map<String, Object> source(Fact fact) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("unit", fact.unit());
-        tree.put("kind", fact.basis().kind().words());
-        tree.put("source", fact.basis().words());
-        tree.put("rule_of_thumb", fact.basis().kind().ruleOfThumb());
+        Basis.Kind kind = fact.basis().kind();
+        Map<String, Object> tree =
+                tree(
+                        "unit", fact.unit(),
+                        "kind", kind.words(),
+                        "source", fact.basis().words(),
+                        "rule_of_thumb", kind.ruleOfThumb());
         fact.validity()
                 .ifPresent(
                         range -> {
@@ -67,22 +67,16 @@ public final class BatchAnalysisTree {
     /** The tree of a balance. */
     public static Map<String, Object> of(Balanced found) {
         Mix mix = found.mix();
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("met", found.met());
-        tree.put("mass_g", number(mix.massG()));
-        List<Map<String, Object>> amounts = new ArrayList<>();
-        for (Amount amount : mix.amounts()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("ingredient", amount.ingredient().name());
-            one.put("grams", number(amount.massG()));
-            one.put("percent", number(100 * amount.massG() / mix.massG()));
-            amounts.add(one);
-        }
-        tree.put("amounts", amounts);
-        tree.put(
-                "shortfalls",
-                found.shortfalls().stream().map(BatchAnalysisTree::shortfall).toList());
-        tree.put("at_limit", found.atLimit().stream().map(Ingredient::name).toList());
+        Map<String, Object> tree =
+                tree(
+                        "met", found.met(),
+                        "mass_g", number(mix.massG()),
+                        "amounts", mix.amounts().stream().map(one -> amount(one, mix)).toList(),
+                        "shortfalls",
+                                found.shortfalls().stream()
+                                        .map(BatchAnalysisTree::shortfall)
+                                        .toList(),
+                        "at_limit", found.atLimit().stream().map(Ingredient::name).toList());
         ReportFacts.composition(mix).forEach(fact -> put(part(tree, fact.group()), fact));
         if (mix.waterPercent() > 0) {
             tree.put("initial_freezing_point_c", number(mix.initialFreezingPointC()));
@@ -90,12 +84,27 @@ public final class BatchAnalysisTree {
         return tree;
     }
 
+    private static Map<String, Object> amount(Amount amount, Mix mix) {
+        return tree(
+                "ingredient", amount.ingredient().name(),
+                "grams", number(amount.massG()),
+                "percent", number(100 * amount.massG() / mix.massG()));
+    }
+
     private static Map<String, Object> shortfall(Shortfall shortfall) {
+        return tree(
+                "target", shortfall.target().trait().words(),
+                "unit", shortfall.target().trait().unit(),
+                "asked", number(shortfall.target().value()),
+                "reached", number(shortfall.reached()));
+    }
+
+    /** A tree of keys, each followed by its value. */
+    private static Map<String, Object> tree(Object... keysAndValues) {
         Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("target", shortfall.target().trait().words());
-        tree.put("unit", shortfall.target().trait().unit());
-        tree.put("asked", number(shortfall.target().value()));
-        tree.put("reached", number(shortfall.reached()));
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            tree.put((String) keysAndValues[i], keysAndValues[i + 1]);
+        }
         return tree;
     }
 
@@ -133,28 +142,28 @@ public final class BatchAnalysisTree {
     }
 
     private static Map<String, Object> finding(Finding finding) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("what", finding.what());
-        tree.put("why", finding.why());
-        tree.put("mend", finding.mend());
-        return tree;
+        return tree(
+                "what",
+                finding.what(),
+                "why",
+                finding.why(),
+                "mend",
+                finding.mend(),
+                "lesson",
+                finding.fault().lesson());
     }
 
     private static Map<String, Object> plan(Plan plan) {
-        Map<String, Object> tree = new LinkedHashMap<>();
-        tree.put("character", plan.character().words());
-        tree.put("steps", Phrase.english(PlanSentences.steps(plan)));
-        List<Map<String, Object>> changes = new ArrayList<>();
-        for (AmountChange change : plan.changes()) {
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("ingredient", change.ingredient().name());
-            one.put("grams", number(change.massG()));
-            changes.add(one);
-        }
-        tree.put("changes", changes);
-        tree.put("effects", Phrase.english(PlanSentences.effects(plan)));
-        tree.put("left", Phrase.english(PlanSentences.left(plan)));
-        return tree;
+        return tree(
+                "character", plan.character().words(),
+                "steps", Phrase.english(PlanSentences.steps(plan)),
+                "changes", plan.changes().stream().map(BatchAnalysisTree::change).toList(),
+                "effects", Phrase.english(PlanSentences.effects(plan)),
+                "left", Phrase.english(PlanSentences.left(plan)));
+    }
+
+    private static Map<String, Object> change(AmountChange change) {
+        return tree("ingredient", change.ingredient().name(), "grams", number(change.massG()));
     }
 
     /** Rounds to four decimals, more than any model here gives; null if not finite. */

@@ -21,6 +21,9 @@ public final class BatchBalance {
     /** The precision of a balance, as a share of the total. */
     private static final double SOLVED = 1e-6;
 
+    /** Rounds after which the density of a mix of given volume moves no more. */
+    private static final int DENSITY_ROUNDS = 3;
+
     private BatchBalance() {}
 
     /**
@@ -32,32 +35,40 @@ public final class BatchBalance {
      *
      * @param file a recipe with targets
      * @return the amounts nearest to its targets
-     * @throws BatchFileException if it has no target, or its bounds can't be met
+     * @throws IllegalArgumentException if it has no target, or its bounds can't be met
      */
-    public static Balanced of(RecipeFile file) throws BatchFileException {
+    public static Balanced of(RecipeFile file) {
         return file.ask(RecipeFile.Prevents.EVERYTHING, BatchBalance::of);
     }
 
-    private static Balanced of(Recipe batch) throws BatchFileException {
+    private static Balanced of(Recipe batch) {
         if (batch.targets().isEmpty()) {
-            throw new BatchFileException(Fault.of("no-target"));
+            throw Fault.in("no-target");
         }
         double statedG = batch.massG();
-        double totalG = batch.totalG().value().orElse(statedG > 0 ? statedG : 1000);
-        try {
-            Balance balance = Balance.of(totalG);
-            for (RecipeLine line : batch.lines()) {
-                if (line.ingredient().value().isPresent() && line.fault().isEmpty()) {
-                    Ingredient one = line.ingredient().value().get();
-                    balance = balance.using(new Choice(one, line.leastG(), line.mostG()));
-                }
-            }
-            return within(
-                    askedPercent(batch),
-                    new Balance(balance.totalG(), balance.choices(), batch.targets()));
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(e.getMessage());
+        RecipeTotal total =
+                batch.total().value().orElse(new RecipeTotal(statedG > 0 ? statedG : 1000, false));
+        List<Choice> choices =
+                batch.lines().stream()
+                        .filter(line -> line.fault().isEmpty())
+                        .flatMap(
+                                line ->
+                                        line.ingredient().value().stream()
+                                                .map(
+                                                        one ->
+                                                                new Choice(
+                                                                        one,
+                                                                        line.leastG(),
+                                                                        line.mostG())))
+                        .toList();
+        double mostPercent = askedPercent(batch);
+        double totalG = total.inLitres() ? 1000 * total.amount() : total.amount();
+        Balanced found = within(mostPercent, new Balance(totalG, choices, batch.targets()));
+        for (int i = 0; i < DENSITY_ROUNDS && total.inLitres(); i++) {
+            totalG = total.massG(found.mix());
+            found = within(mostPercent, new Balance(totalG, choices, batch.targets()));
         }
+        return found;
     }
 
     /** Highest salt content allowed, % by mass: the limit of taste, or a target for salt. */

@@ -2,7 +2,6 @@ package coldwright.batch;
 
 import coldwright.science.Band;
 import coldwright.science.bath.IceAndSalt;
-import coldwright.science.crystal.Method;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
@@ -36,19 +35,12 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
             FreezeMethodSetup setup = FreezeMethodSetup.of(made, batch);
             return frozen(setup, CrystalsInStorage.of(made, batch, setup));
         } catch (IllegalArgumentException | IllegalStateException e) {
-            return new Frozen(
-                    false,
-                    made.freezerC(),
-                    0,
-                    0,
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty());
+            return Frozen.of(false, made.freezerC(), Optional.empty(), Optional.empty());
         }
     }
 
     /** What a setup makes of a batch. */
-    static Frozen frozen(FreezeMethodSetup setup, Optional<CrystalsInStorage> crystals) {
+    Frozen frozen(FreezeMethodSetup setup, Optional<CrystalsInStorage> crystals) {
         FreezePlan plan = setup.plan();
         boolean bath = plan.freeze().cold() instanceof Cold.Bath;
         Optional<IceAndSalt> least = bath ? Optional.of(plan.leastBath()) : Optional.empty();
@@ -60,7 +52,8 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
                 crystals.map(one -> one.drawn().meanUm()),
                 crystals.map(BatchKitchen::eaten),
                 crystals.flatMap(CrystalsInStorage::steady)
-                        .map(steady -> grown(crystals.get(), steady.meanUm())));
+                        .map(steady -> grown(crystals.get(), steady.meanUm())),
+                recipe.stored().stream().mapToDouble(StorageConditions::days).findFirst());
     }
 
     private static Band eaten(CrystalsInStorage crystals) {
@@ -76,21 +69,21 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
     private FreezingSetup setup(Making making) {
         FreezingSetup setup =
                 recipe.setup()
-                        .by(method(making.method()))
-                        .with(SetupField.AIR, TypedAmount.number(making.overrunPercent()))
+                        .by(making.method())
+                        .with(SetupField.AIR, RecipeLine.number(making.overrunPercent()))
                         .with(SetupField.ICE, grams(making.iceG()))
                         .with(SetupField.SALT, grams(making.saltG()));
         return making.steady() ? setup.steady() : setup;
     }
 
     private static String grams(double g) {
-        return g > 0 ? TypedAmount.number(g) : "";
+        return g > 0 ? RecipeLine.number(g) : "";
     }
 
     /** How the recipe is made, as a plan may change it. */
     Making making(Style style) {
         return new Making(
-                method(recipe.method()),
+                recipe.method(),
                 recipe.bath().map(FreezingSetup.Bath::iceG).orElse(0.0),
                 recipe.bath().map(FreezingSetup.Bath::saltG).orElse(0.0),
                 recipe.airPercent(),
@@ -103,9 +96,9 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
      *
      * @param style what it is meant to be
      * @param diet what it must not contain
-     * @throws BatchFileException if it can't be analysed
+     * @throws IllegalArgumentException if it can't be analysed
      */
-    public BatchState state(Style style, DietRules diet) throws BatchFileException {
+    public BatchState state(Style style, DietRules diet) {
         return BatchState.of(recipe.mix(), style, diet, making(style), this);
     }
 
@@ -123,9 +116,7 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
                 .orElseGet(
                         () ->
                                 StyleGuess.of(
-                                        recipe.name(),
-                                        Pieces.of(batch).mix(),
-                                        method(recipe.method())));
+                                        recipe.name(), Pieces.of(batch).mix(), recipe.method()));
     }
 
     /** The diet that the recipe states; otherwise it is respected as it is. */
@@ -145,7 +136,7 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
         if (!is.equals(was)) {
             FreezingSetup setup = setup(is);
             if (is.servingC() != was.servingC()) {
-                setup = setup.with(SetupField.SERVING, TypedAmount.number(is.servingC()));
+                setup = setup.with(SetupField.SERVING, RecipeLine.number(is.servingC()));
             }
             changed = changed.by(setup);
         }
@@ -153,23 +144,5 @@ public record BatchKitchen(Recipe recipe) implements Kitchen {
         return style == plan.before().style()
                 ? changed
                 : changed.meant(recipe.intent().withStyle(style.words()));
-    }
-
-    private static Recipe.Method method(Method method) {
-        return switch (method) {
-            case BAG -> Recipe.Method.BAG;
-            case MACHINE -> Recipe.Method.CHURN;
-            case SHAKEN_TUB -> Recipe.Method.SHAKEN;
-            case STILL_TUB -> Recipe.Method.TUB;
-        };
-    }
-
-    static Method method(Recipe.Method method) {
-        return switch (method) {
-            case BAG -> Method.BAG;
-            case CHURN -> Method.MACHINE;
-            case SHAKEN -> Method.SHAKEN_TUB;
-            case TUB -> Method.STILL_TUB;
-        };
     }
 }

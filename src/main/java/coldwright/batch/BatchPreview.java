@@ -2,7 +2,6 @@ package coldwright.batch;
 
 import coldwright.science.freezing.FreezingCurve;
 import coldwright.science.mix.Mix;
-import coldwright.science.sensory.Sweetness;
 
 /**
  * The figures of a batch that take a millisecond: all but the minutes and the crystals.
@@ -19,29 +18,24 @@ public record BatchPreview(Recipe batch, Mix mix, FreezingCurve curve, BatchRepo
     /**
      * Calculates a preview.
      *
-     * @throws BatchFileException if it has no water or nothing here freezes it
+     * @throws IllegalArgumentException if it has no water or nothing here freezes it
      */
-    public static BatchPreview of(Recipe batch) throws BatchFileException {
+    public static BatchPreview of(Recipe batch) {
         Mix mix = batch.mix();
         if (!(mix.waterPercent() > 0)) {
-            throw new BatchFileException(Fault.of("no-water"));
+            throw Fault.in("no-water");
         }
-        try {
-            FreezingCurve curve = mix.freezingCurve();
-            if (curve.initialFreezingPointC() < COLDEST_START_C) {
-                throw new BatchFileException(
-                        Fault.of(
-                                "too-cold",
-                                Math.rint(curve.initialFreezingPointC()),
-                                COLDEST_START_C));
-            }
-            return new BatchPreview(
-                    batch,
-                    mix,
-                    curve,
-                    new BatchReport(ReportFacts.quick(batch, mix, curve, Sweetness.of(mix))));
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(e.getMessage());
+        FreezingCurve curve = mix.freezingCurve();
+        double startC = curve.initialFreezingPointC();
+        if (startC < COLDEST_START_C) {
+            throw Fault.in("too-cold", Math.rint(startC), COLDEST_START_C);
         }
+        return new BatchPreview(
+                batch, mix, curve, new BatchReport(ReportFacts.quick(batch, mix, curve)));
+    }
+
+    /** Temperature at which it is served: the recipe's, else its style's, °C. */
+    public double servingC() {
+        return report.fact("serving_c").number();
     }
 }

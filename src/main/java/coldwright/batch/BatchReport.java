@@ -1,7 +1,8 @@
 package coldwright.batch;
 
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
 import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
 import coldwright.words.Phrase;
 
 import java.util.Arrays;
@@ -74,6 +75,14 @@ public record BatchReport(
         return Arrays.stream(keys).flatMap(key -> find(key).stream()).map(Fact::sentence).toList();
     }
 
+    /** The names that its style claims: those it may bear, or all of them if it may bear none. */
+    public List<NameVerdict> claimed(Style style) {
+        List<NameVerdict> claimed =
+                names.stream().filter(one -> style.claims().contains(one.name())).toList();
+        List<NameVerdict> allowed = claimed.stream().filter(NameVerdict::allowed).toList();
+        return allowed.isEmpty() ? claimed : allowed;
+    }
+
     /**
      * A line for each source that its facts rest on, then one for each kind of rule of thumb in its
      * findings.
@@ -81,8 +90,7 @@ public record BatchReport(
     public List<Phrase> sources() {
         return Stream.concat(
                         facts.stream().map(fact -> fact.basis().line()),
-                        findings.stream()
-                                .flatMap(one -> Basis.linesOf(one.cause().reason()).stream()))
+                        findings.stream().flatMap(one -> Basis.linesOf(one.reason()).stream()))
                 .distinct()
                 .toList();
     }

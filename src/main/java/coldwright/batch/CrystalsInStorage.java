@@ -12,7 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The ice crystals of a batch in storage; each story is calculated once, at its first use. */
 public final class CrystalsInStorage {
-    private static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
+    static final StorageConditions USUAL = new StorageConditions(14, 1, Optional.empty());
 
     private final CrystalStory drawn;
     private final double freezerC;
@@ -33,23 +33,9 @@ public final class CrystalsInStorage {
         this.stored = batch.stored();
     }
 
-    /**
-     * The crystals of a recipe.
-     *
-     * @return empty if too little ice remains frozen
-     * @throws BatchFileException if it can't be analysed
-     */
-    public static Optional<CrystalsInStorage> of(Recipe batch) throws BatchFileException {
-        Mix mix = batch.mix();
-        try {
-            return of(batch, mix, FreezeMethodSetup.of(batch, mix));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
+    /** The crystals of a recipe; empty if too little ice remains frozen. */
     static Optional<CrystalsInStorage> of(Recipe batch, Mix mix, FreezeMethodSetup setup) {
-        Method method = setup.crystals();
+        Method method = batch.method();
         double minutes = setup.frozenMinutes(batch);
         CrystalStory story = CrystalStory.of(mix);
         try {

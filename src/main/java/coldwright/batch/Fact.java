@@ -1,8 +1,10 @@
 package coldwright.batch;
 
 import coldwright.words.Phrase;
+import coldwright.words.Words;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,12 +30,14 @@ public record Fact(
         Basis basis,
         Optional<Basis.Validity> validity,
         Phrase words) {
+    private static final Words WORDS = Words.of("batch");
+
     /** Units by what is in a key; the first that matches counts. */
     private static final Map<String, String> UNITS = new LinkedHashMap<>();
 
     static {
         UNITS.put(".*_g_per_100_g_water", "g per 100 g of water");
-        UNITS.put(".*_per_1000_g", "g of sucrose per 1000 g");
+        UNITS.put(".*_per_1000_g", "unit.per-1000-g");
         UNITS.put(".*percent.*", "%");
         UNITS.put(".*_kg_per_l", "kg/L");
         UNITS.put(".*_micrometres", "µm");
@@ -62,8 +66,8 @@ public record Fact(
                         ? UNITS.entrySet().stream()
                                 .filter(one -> key.matches(one.getKey()))
                                 .findFirst()
+                                .map(one -> WORDS.text(Locale.ENGLISH, one.getValue()))
                                 .orElseThrow()
-                                .getValue()
                         : "";
         return new Fact(
                 group,

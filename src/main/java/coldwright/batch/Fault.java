@@ -13,4 +13,9 @@ final class Fault {
     static IllegalArgumentException in(String key, Object... values) {
         return new IllegalArgumentException(of(key, values));
     }
+
+    /** A fault on a line of a file, from 1; on line 0, of the whole file. */
+    static IllegalArgumentException at(String file, int line, String words) {
+        return new IllegalArgumentException(file + (line > 0 ? ":" + line : "") + ": " + words);
+    }
 }

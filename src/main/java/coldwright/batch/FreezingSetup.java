@@ -1,10 +1,12 @@
 package coldwright.batch;
 
-import coldwright.batch.Recipe.Method;
+import coldwright.science.crystal.Method;
 
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -34,12 +36,20 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
 
     /** A tub in a home freezer, no air. */
     static final FreezingSetup TUB =
-            new FreezingSetup(Method.TUB, Map.of())
+            new FreezingSetup(Method.STILL_TUB, Map.of())
                     .with(SetupField.FREEZER, "-18")
                     .with(SetupField.AIR, "0");
 
     /** A flat bag in ice and salt, a home freezer, no air. */
     public static final FreezingSetup USUAL = TUB.by(Method.BAG);
+
+    /** What a recipe file calls each method; the first of its words is written. */
+    private static final Map<Method, List<String>> METHODS =
+            Map.of(
+                    Method.BAG, List.of("bag"),
+                    Method.MACHINE, List.of("churn", "machine"),
+                    Method.SHAKEN_TUB, List.of("shaken", "shaken tub"),
+                    Method.STILL_TUB, List.of("tub", "still tub"));
 
     public FreezingSetup {
         Map<SetupField, Typed<Double>> copy = new EnumMap<>(SetupField.class);
@@ -50,7 +60,26 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
 
     /** Whether it freezes in ice and salt, as bag and churn do. */
     public boolean inBath() {
-        return method == Method.BAG || method == Method.CHURN;
+        return method == Method.BAG || method == Method.MACHINE;
+    }
+
+    /** What a recipe file calls a method, such as {@code churn}. */
+    public static String word(Method method) {
+        return METHODS.get(method).get(0);
+    }
+
+    /** What a recipe file calls its method. */
+    public String methodWord() {
+        return word(method);
+    }
+
+    /** The same with the method that a recipe file calls so. */
+    FreezingSetup by(String word) {
+        return METHODS.keySet().stream()
+                .filter(one -> METHODS.get(one).contains(word.toLowerCase(Locale.ROOT)))
+                .map(this::by)
+                .findFirst()
+                .orElseThrow(() -> Fault.in("method", word));
     }
 
     /** The same with another method. */
@@ -77,7 +106,7 @@ public record FreezingSetup(Method method, Map<SetupField, Typed<Double>> fields
     }
 
     /** The value of a field; empty if nothing valid is typed. */
-    Optional<Double> value(SetupField field) {
+    public Optional<Double> value(SetupField field) {
         return Optional.ofNullable(fields.get(field)).flatMap(Typed::value);
     }
 

@@ -3,10 +3,12 @@ package coldwright.batch;
 import coldwright.recipe.PastedRecipe;
 import coldwright.science.balance.AmountChange;
 import coldwright.science.balance.Target;
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.OwnIngredient;
+import coldwright.science.mix.Shelf;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,7 +27,7 @@ import java.util.Optional;
  * @param intent its style and diet
  * @param own the cook's own ingredients, each as {@code name = part percent, …}
  * @param goals targets for a balance, one list per line of the file
- * @param totalG total mass for a balance, g
+ * @param total how much a balance makes
  * @param lines its ingredients
  * @param notes the method and whatever else the cook keeps, one paragraph a line
  */
@@ -35,25 +37,13 @@ public record Recipe(
         RecipeIntent intent,
         List<Typed<Ingredient>> own,
         List<Typed<List<Target>>> goals,
-        Typed<Double> totalG,
+        Typed<RecipeTotal> total,
         List<RecipeLine> lines,
         String notes) {
     /** The most ingredients in a recipe. */
     public static final int MOST_LINES = 200;
 
     private static final double HOME_FREEZER_C = -18;
-
-    /** Freezing methods. */
-    public enum Method {
-        /** A flat bag in ice and salt, kneaded. */
-        BAG,
-        /** A tub in a freezer, left alone. */
-        TUB,
-        /** A tub in a freezer, shaken now and then. */
-        SHAKEN,
-        /** A churn with a scraped wall. */
-        CHURN
-    }
 
     public Recipe {
         own = List.copyOf(own);
@@ -84,34 +74,34 @@ public record Recipe(
                 name,
                 FreezingSetup.USUAL,
                 List.of(
-                        new RecipeLine("600 g", "blood orange juice"),
+                        new RecipeLine("600 g", Shelf.BLOOD_ORANGE_JUICE.name()),
                         new RecipeLine("150 g", "sucrose"),
                         new RecipeLine("50 g", "water")));
     }
 
     /** The same under another name. */
     public Recipe called(String newName) {
-        return new Recipe(newName, setup, intent, own, goals, totalG, lines, notes);
+        return new Recipe(newName, setup, intent, own, goals, total, lines, notes);
     }
 
     /** The same with other freezing conditions. */
     public Recipe by(FreezingSetup newSetup) {
-        return new Recipe(name, newSetup, intent, own, goals, totalG, lines, notes);
+        return new Recipe(name, newSetup, intent, own, goals, total, lines, notes);
     }
 
     /** The same with other notes, such as the method. */
     public Recipe noting(String newNotes) {
-        return new Recipe(name, setup, intent, own, goals, totalG, lines, newNotes);
+        return new Recipe(name, setup, intent, own, goals, total, lines, newNotes);
     }
 
     /** The same meant to be something else. */
     public Recipe meant(RecipeIntent newIntent) {
-        return new Recipe(name, setup, newIntent, own, goals, totalG, lines, notes);
+        return new Recipe(name, setup, newIntent, own, goals, total, lines, notes);
     }
 
     /** The same with other lines. */
     public Recipe of(List<RecipeLine> newLines) {
-        return new Recipe(name, setup, intent, own, goals, totalG, newLines, notes);
+        return new Recipe(name, setup, intent, own, goals, total, newLines, notes);
     }
 
     /** The same with one line changed. */
@@ -150,7 +140,7 @@ public record Recipe(
         List<Typed<Ingredient>> now = new ArrayList<>(own);
         now.removeIf(one -> nameOf(one).equals(ownName.strip().toLowerCase(Locale.ROOT)));
         now.add(described);
-        return new Recipe(name, setup, intent, now, goals, totalG, lines, notes);
+        return new Recipe(name, setup, intent, now, goals, total, lines, notes);
     }
 
     /** Parses an own ingredient; its fault is a sentence. */
@@ -187,18 +177,18 @@ public record Recipe(
     /**
      * The recipe as a mix without its unfinished or wrong lines.
      *
-     * @throws BatchFileException if freezing conditions, style or diet are wrong, or all amounts
-     *     are zero
+     * @throws IllegalArgumentException if freezing conditions, style or diet are wrong, or all
+     *     amounts are zero
      */
-    public Mix mix() throws BatchFileException {
+    public Mix mix() {
         if (!setup.fault().isEmpty()) {
-            throw new BatchFileException(setup.fault());
+            throw new IllegalArgumentException(setup.fault());
         }
         if (!intent.fault().isEmpty()) {
-            throw new BatchFileException(intent.fault());
+            throw new IllegalArgumentException(intent.fault());
         }
         if (!(massG() > 0)) {
-            throw new BatchFileException(Fault.of("all-zero"));
+            throw Fault.in("all-zero");
         }
         return Mix.of(
                 lines.stream()
@@ -256,7 +246,7 @@ public record Recipe(
      */
     public Recipe weighing(double newMassG) {
         double now = massG();
-        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= 1e7)) {
+        if (!(now > 0) || !(newMassG > 0) || !(newMassG <= RecipeLine.MOST_G)) {
             throw Fault.in("scale");
         }
         return times(newMassG / now);
@@ -288,7 +278,7 @@ public record Recipe(
         }
         return plus(
                 new RecipeLine(
-                        TypedAmount.number(amountChange.massG()) + " g",
+                        RecipeLine.number(amountChange.massG()) + " g",
                         amountChange.ingredient().name()));
     }
 }

@@ -5,6 +5,7 @@ import coldwright.text.DisplayText;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The content of a recipe file. Its methods report errors with file and line, which the recipe does
@@ -73,11 +74,6 @@ public record RecipeFile(
         }
     }
 
-    /** A calculation on a recipe. */
-    interface Question<T> {
-        T of(Recipe recipe) throws BatchFileException;
-    }
-
     public RecipeFile {
         unfinished = List.copyOf(unfinished);
     }
@@ -85,30 +81,30 @@ public record RecipeFile(
     /**
      * The recipe as a mix.
      *
-     * @throws BatchFileException if an amount is missing, or all are zero
+     * @throws IllegalArgumentException if an amount is missing, or all are zero
      */
-    public Mix mix() throws BatchFileException {
+    public Mix mix() {
         return ask(Prevents.ANALYSIS, Recipe::mix);
     }
 
     /** Runs a calculation unless an entry prevents it. */
-    <T> T ask(Prevents from, Question<T> question) throws BatchFileException {
+    <T> T ask(Prevents from, Function<Recipe, T> question) {
         Optional<Unfinished> first =
                 unfinished.stream().filter(one -> one.prevents().compareTo(from) >= 0).findFirst();
         if (first.isPresent()) {
             throw at(first.get());
         }
         try {
-            return question.of(recipe);
-        } catch (BatchFileException e) {
+            return question.apply(recipe);
+        } catch (IllegalArgumentException e) {
             throw recipe.massG() > 0 || unfinished.isEmpty()
-                    ? new BatchFileException(file, 0, e.getMessage())
+                    ? Fault.at(file, 0, e.getMessage())
                     : at(unfinished.get(0));
         }
     }
 
-    private BatchFileException at(Unfinished one) {
-        return new BatchFileException(file, one.line(), one.words());
+    private IllegalArgumentException at(Unfinished one) {
+        return Fault.at(file, one.line(), one.words());
     }
 
     /**

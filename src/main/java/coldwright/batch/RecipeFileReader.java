@@ -67,9 +67,9 @@ public final class RecipeFileReader {
      * Reads a recipe and the comments of a window.
      *
      * @param file the file's name, for messages
-     * @throws BatchFileException at the first error
+     * @throws IllegalArgumentException at the first error
      */
-    public static RecipeFile read(String file, String text) throws BatchFileException {
+    public static RecipeFile read(String file, String text) {
         Optional<RecipeFile> pasted = pasted(file, text);
         return pasted.isPresent() ? pasted.get() : new RecipeFileReader(file).read(text);
     }
@@ -77,15 +77,16 @@ public final class RecipeFileReader {
     /**
      * Reads a recipe file on disk.
      *
-     * @throws BatchFileException at the first error
+     * @param shown how messages name the file
+     * @throws IllegalArgumentException at the first error
      */
-    public static RecipeFile read(Path file) throws BatchFileException {
+    public static RecipeFile read(Path file, String shown) {
         TextFile read = TextFile.read(file, MOST_BYTES);
         if (!read.faults().isEmpty() || read.text().isEmpty()) {
             TextFault first = read.faults().get(0);
-            throw new BatchFileException(file.toString(), first.line(), first.words());
+            throw Fault.at(shown, first.line(), first.words());
         }
-        return read(file.toString(), read.text().get());
+        return read(shown, read.text().get());
     }
 
     /** A recipe as people write it, without a table; empty if it names fewer than two amounts. */
@@ -116,7 +117,7 @@ public final class RecipeFileReader {
                 RecipeFile.Prevents.NOTHING);
     }
 
-    private RecipeFile read(String text) throws BatchFileException {
+    private RecipeFile read(String text) {
         String[] all = text.split("\\R", -1);
         int table = 0;
         while (table < all.length && !isTableHead(all[table])) {
@@ -175,7 +176,7 @@ public final class RecipeFileReader {
                         head.intent,
                         List.copyOf(head.own.values()),
                         head.goals,
-                        head.totalG,
+                        head.total,
                         List.copyOf(lines.values()),
                         String.join("\n", notes));
         List<RecipeFile.Unfinished> left = new ArrayList<>();
@@ -187,8 +188,8 @@ public final class RecipeFileReader {
         return new RecipeFile(file, recipe, lineage, left);
     }
 
-    private BatchFileException fault(int line, String key, Object... values) {
-        return new BatchFileException(file, line, Fault.of(key, values));
+    private IllegalArgumentException fault(int line, String key, Object... values) {
+        return Fault.at(file, line, Fault.of(key, values));
     }
 
     private static boolean isTableHead(String line) {
@@ -196,7 +197,7 @@ public final class RecipeFileReader {
         return first.equalsIgnoreCase("ingredient");
     }
 
-    private void rows(String[] all, int table) throws BatchFileException {
+    private void rows(String[] all, int table) {
         if (all[table].indexOf(';') >= 0 || all[table].indexOf('\t') >= 0) {
             throw fault(table + 1, "table.commas");
         }
@@ -229,7 +230,7 @@ public final class RecipeFileReader {
         }
     }
 
-    private List<String> columns(int line, CSVRecord titles) throws BatchFileException {
+    private List<String> columns(int line, CSVRecord titles) {
         List<String> columns = new ArrayList<>();
         for (String title : titles) {
             String column = title.strip().toLowerCase(Locale.ROOT);
@@ -241,15 +242,14 @@ public final class RecipeFileReader {
         return columns;
     }
 
-    private RecipeLine row(int line, List<String> columns, CSVRecord record)
-            throws BatchFileException {
+    private RecipeLine row(int line, List<String> columns, CSVRecord record) {
         if (record.size() > columns.size()) {
             throw fault(line, "row.long", record.size(), columns.size());
         }
         String fixed = cell(columns, record, "fixed");
         String amount = fixed.isEmpty() ? cell(columns, record, "grams") : fixed;
         boolean stated = !unfinished.contains(line);
-        boolean bare = stated && amount.matches("[0-9.]+");
+        boolean bare = stated && amount.matches("[0-9.,]+");
         RecipeLine read =
                 new RecipeLine(bare ? amount + " g" : amount, record.get(0))
                         .bound(
@@ -257,37 +257,16 @@ public final class RecipeFileReader {
                                 cell(columns, record, "max"),
                                 !fixed.isEmpty())
                         .among(Recipe.byName(head.own.values()));
-        try {
-            return stated ? checked(read, columns, record) : read;
-        } catch (IllegalArgumentException e) {
-            throw new BatchFileException(file, line, e.getMessage());
+        if (stated && read.ingredient().isBlank()) {
+            throw fault(line, "row.nameless");
         }
-    }
-
-    /** Checks a row; a table takes only valid numbers in g and kg. */
-    private static RecipeLine checked(RecipeLine read, List<String> columns, CSVRecord record) {
-        if (read.ingredient().isBlank()) {
-            throw Fault.in("row.nameless");
+        if (stated && read.amount().text().matches("[−-].*")) {
+            throw fault(line, "negative", read.name(), "−" + read.amount().text().substring(1));
         }
-        RecipeHeadReader.right(read.ingredient());
-        for (String column : List.of("grams", "fixed", "min", "max")) {
-            String cell = cell(columns, record, column);
-            if (!cell.isEmpty()) {
-                String what = read.name() + (column.equals("grams") ? "" : " (" + column + ")");
-                TypedQuantity.of(what, cell).grams();
-            }
+        if (stated && read.fault().isPresent()) {
+            throw Fault.at(file, line, read.fault().get());
         }
-        String signed = read.amount().text();
-        RecipeLine plain =
-                signed.matches("[+−-].*")
-                        ? read.withAmount(signed.startsWith("+") ? signed.substring(1) : "0 g")
-                        : read;
-        plain.fault()
-                .ifPresent(
-                        fault -> {
-                            throw new IllegalArgumentException(fault);
-                        });
-        return plain;
+        return read;
     }
 
     private static String cell(List<String> columns, CSVRecord record, String column) {

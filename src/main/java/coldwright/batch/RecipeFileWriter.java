@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -33,8 +32,8 @@ public final class RecipeFileWriter {
         setup(recipe.setup());
         recipe.own().forEach(one -> line("own: " + one.text()));
         recipe.goals().forEach(one -> line("target: " + one.text()));
-        if (!recipe.totalG().isBlank()) {
-            line("total: " + recipe.totalG().text());
+        if (!recipe.total().isBlank()) {
+            line("total: " + recipe.total().text());
         }
         boolean fixed = recipe.lines().stream().anyMatch(RecipeLine::fixed);
         boolean bound =
@@ -67,7 +66,7 @@ public final class RecipeFileWriter {
     }
 
     private void setup(FreezingSetup setup) {
-        line("method: " + setup.method().name().toLowerCase(Locale.ROOT));
+        line("method: " + setup.methodWord());
         Set<SetupField> left = EnumSet.allOf(SetupField.class);
         left.retainAll(setup.fields().keySet());
         String bath = typed("bath: ice %s, salt %s", setup, left, SetupField.ICE, SetupField.SALT);
@@ -100,7 +99,9 @@ public final class RecipeFileWriter {
         }
         left.removeAll(List.of(fields));
         return form.formatted(
-                Stream.of(fields).map(one -> one.withUnit(setup.text(one))).toArray());
+                Stream.of(fields)
+                        .map(one -> one.withUnit(setup.text(one)).replace(',', '.'))
+                        .toArray());
     }
 
     /** Masses as typed; spoons and cups in grams. */

@@ -25,7 +25,7 @@ final class RecipeHeadReader {
     String name = "";
     FreezingSetup setup = FreezingSetup.TUB;
     RecipeIntent intent = RecipeIntent.NONE;
-    Typed<Double> totalG = Typed.nothing();
+    Typed<RecipeTotal> total = Typed.nothing();
     final List<Typed<List<Target>>> goals = new ArrayList<>();
     final Map<String, Typed<Ingredient>> own = new LinkedHashMap<>();
 
@@ -33,7 +33,7 @@ final class RecipeHeadReader {
         this.file = file;
     }
 
-    void read(int line, String text) throws BatchFileException {
+    void read(int line, String text) {
         int colon = text.indexOf(':');
         if (colon < 1) {
             throw fault(line, "head.line", shortened(text));
@@ -53,12 +53,12 @@ final class RecipeHeadReader {
         try {
             take(key, value);
         } catch (IllegalArgumentException e) {
-            throw new BatchFileException(file, line, e.getMessage());
+            throw Fault.at(file, line, e.getMessage());
         }
     }
 
-    private BatchFileException fault(int line, String key, Object... values) {
-        return new BatchFileException(file, line, Fault.of(key, values));
+    private IllegalArgumentException fault(int line, String key, Object... values) {
+        return Fault.at(file, line, Fault.of(key, values));
     }
 
     private void take(String key, String value) {
@@ -66,27 +66,17 @@ final class RecipeHeadReader {
             case "name" -> name = value;
             case "style" -> right((intent = intent.withStyle(value)).style());
             case "diet" -> right((intent = intent.withDiet(value)).diet());
-            case "method" -> setup = setup.by(methodOf(value));
+            case "method" -> setup = setup.by(value);
             case "bath" -> bathOf(value);
             case "freezer" -> set(SetupField.FREEZER, value);
             case "air" -> set(SetupField.AIR, value);
             case "serving" -> set(SetupField.SERVING, value);
             case "stored" -> storedOf(value);
-            case "total" -> totalG = right(RecipeLine.bound("total", value));
+            case "total" -> total = right(Typed.of(value, RecipeTotal::of));
             case "target" -> goals.add(new Typed<>(value, Optional.of(targetsOf(value)), ""));
             case "own" -> ownOf(value);
             default -> throw new AssertionError(key);
         }
-    }
-
-    private static Recipe.Method methodOf(String value) {
-        return switch (value.toLowerCase(Locale.ROOT)) {
-            case "bag" -> Recipe.Method.BAG;
-            case "tub", "still tub" -> Recipe.Method.TUB;
-            case "shaken", "shaken tub" -> Recipe.Method.SHAKEN;
-            case "churn", "machine" -> Recipe.Method.CHURN;
-            default -> throw Fault.in("method", value);
-        };
     }
 
     /** Sets a field as typed, or throws if it is wrong. */

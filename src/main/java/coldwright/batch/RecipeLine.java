@@ -1,8 +1,14 @@
 package coldwright.batch;
 
+import coldwright.recipe.IngredientLine;
 import coldwright.recipe.LineReading;
+import coldwright.recipe.TypedAmount;
 import coldwright.science.mix.Ingredient;
+import coldwright.words.Phrase;
+import coldwright.words.Words;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,11 +25,14 @@ import java.util.stream.Stream;
  * @param fixed whether a balance must keep its amount
  */
 public record RecipeLine(
-        Typed<TypedAmount> amount,
+        Typed<String> amount,
         Typed<Ingredient> ingredient,
         Typed<Double> min,
         Typed<Double> max,
         boolean fixed) {
+    /** The largest mass: ten tonnes, g. */
+    static final double MOST_G = 1e7;
+
     /**
      * A line without bounds for a balance.
      *
@@ -32,7 +41,7 @@ public record RecipeLine(
      */
     public RecipeLine(String amount, String name) {
         this(
-                Typed.of(amount, TypedAmount::of),
+                Typed.of(amount, RecipeLine::amountOf),
                 Typed.of(name, Dextrose::find),
                 Typed.nothing(),
                 Typed.nothing(),
@@ -57,9 +66,34 @@ public record RecipeLine(
         return same ? asTyped : asTyped.weighing(part.massG());
     }
 
+    private static String amountOf(String text) {
+        if (!TypedAmount.isAmount(text)) {
+            throw Fault.in("amount", text);
+        }
+        return text;
+    }
+
+    /**
+     * A finite number as a cook writes it: three decimals below 10, two below 100, else one,
+     * without trailing zeros.
+     */
+    public static String number(double value) {
+        return new BigDecimal(rounded(value))
+                .setScale(3, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A number rounded as {@link #number} writes it. */
+    public static double rounded(double value) {
+        double size = Math.abs(value);
+        double step = size >= 100 ? 10 : size >= 10 ? 100 : 1000;
+        return Math.round(value * step) / step;
+    }
+
     /** A bound as typed. */
     static Typed<Double> bound(String what, String text) {
-        return Typed.of(text, typed -> TypedQuantity.of(what, typed).grams());
+        return Typed.of(text, typed -> TypedQuantity.grams(what, typed));
     }
 
     /** The same with bounds for a balance, as typed. */
@@ -74,7 +108,7 @@ public record RecipeLine(
 
     /** The same with another amount, as typed. */
     public RecipeLine withAmount(String typed) {
-        return new RecipeLine(Typed.of(typed, TypedAmount::of), ingredient, min, max, fixed);
+        return new RecipeLine(Typed.of(typed, RecipeLine::amountOf), ingredient, min, max, fixed);
     }
 
     /** The same with another name, as typed. */
@@ -137,7 +171,11 @@ public record RecipeLine(
      *     known density
      */
     public double grams() {
-        return amount.value().flatMap(typed -> ingredient.value().map(typed::grams)).orElse(0.0);
+        LineReading read = reading().orElse(null);
+        if (read != null && read.state() != LineReading.State.UNDERSTOOD) {
+            throw new IllegalArgumentException(read.why().orElseThrow().shown());
+        }
+        return read == null ? 0 : read.massG();
     }
 
     /** Lower bound for a balance, g. */
@@ -156,25 +194,27 @@ public record RecipeLine(
 
     /** What its amount is understood as; empty while it is unfinished or wrong. */
     public Optional<LineReading> reading() {
-        return amount.value().flatMap(typed -> ingredient.value().map(typed::of));
+        return amount.value()
+                .flatMap(typed -> ingredient.value().map(one -> IngredientLine.amount(typed, one)));
     }
 
-    /**
-     * The grams of spoons, cups and pieces, such as {@code 24.6 g}; empty where grams were typed.
-     */
-    public String inGrams() {
-        return counts() && !amount.value().orElseThrow().weighed()
-                ? TypedAmount.number(grams()) + " g"
-                : "";
+    /** What it weighs in the units shown; empty where that was typed. */
+    public Optional<Phrase> weighs() {
+        boolean typed = TypedAmount.isWeight(amount.text()) && Words.units().unit("g").equals("g");
+        return counts() && !typed
+                ? Optional.of(Fact.words("mass", rounded(grams())))
+                : Optional.empty();
     }
 
     /** The same with another mass. */
     RecipeLine weighing(double massG) {
-        return withAmount(TypedAmount.number(massG) + " g");
+        return withAmount(number(massG) + " g");
     }
 
     /** The same, multiplied; an unreadable amount stays unchanged. */
     RecipeLine times(double factor) {
-        return amount.value().map(typed -> withAmount(typed.times(factor))).orElse(this);
+        return amount.value()
+                .map(typed -> withAmount(TypedAmount.times(typed, factor, RecipeLine::number)))
+                .orElse(this);
     }
 }

@@ -34,6 +34,7 @@ final class ReportFacts {
     private static final double[] USUAL_C = {Situation.SERVING_C, -18};
 
     private static final double NOTABLE_PERCENT = 1;
+    private static final double HOURS_FROM_MINUTES = 120;
 
     /** The end of the table of the sucrose-equivalent method, g per 100 g of water. */
     private static final double LEIGHTON_MOST = 180;
@@ -47,12 +48,12 @@ final class ReportFacts {
     }
 
     /** All but times and crystals, which take longest. */
-    static List<Fact> quick(Recipe batch, Mix mix, FreezingCurve curve, Sweetness sweetness) {
+    static List<Fact> quick(Recipe batch, Mix mix, FreezingCurve curve) {
         ReportFacts report = new ReportFacts();
         report.add("", "mass_g", mix.massG(), Basis.RECIPE);
         report.facts.addAll(composition(mix));
         report.freezing(batch, mix, curve);
-        report.taste(mix, sweetness);
+        report.taste(mix);
         Overrun air = new Overrun(batch.airPercent());
         report.add("", "mix_density_kg_per_l", mix.densityKgPerL(), Basis.DENSITY);
         report.add("", "mix_volume_l", mix.volumeL(), Basis.DENSITY);
@@ -123,6 +124,10 @@ final class ReportFacts {
                                 })
                         .toList();
         facts.add(Fact.of("", "ice_curve", points, Basis.FREEZING).valid(leastC, 0, "°C"));
+        BatchKitchen kitchen = new BatchKitchen(batch);
+        double servingC = kitchen.making(kitchen.style(mix)).servingC();
+        add("", "serving_c", servingC, Basis.RECIPE);
+        ice("serving_ice_percent_of_water", "serving_firmness", mix, curve, servingC);
         double freezerC = batch.freezerC();
         ice("freezer_ice_percent_of_water", "freezer_firmness", mix, curve, freezerC);
         double met = Firmness.spoonIcePercent(mix, freezerC);
@@ -160,8 +165,8 @@ final class ReportFacts {
         }
     }
 
-    private void taste(Mix mix, Sweetness sweetness) {
-        Band band = sweetness.percentOfSucroseSolution();
+    private void taste(Mix mix) {
+        Band band = Sweetness.of(mix).percentOfSucroseSolution();
         boolean alike =
                 DisplayText.decimals(0, band.low()).equals(DisplayText.decimals(0, band.high()));
         facts.add(
@@ -216,9 +221,12 @@ final class ReportFacts {
     }
 
     static Phrase time(double minutes) {
-        return Double.isFinite(minutes)
-                ? Fact.words("time", DisplayText.minutes(minutes))
-                : Fact.words("never");
+        if (!Double.isFinite(minutes)) {
+            return Fact.words("never");
+        }
+        return minutes < HOURS_FROM_MINUTES
+                ? Fact.words("minutes", minutes)
+                : Fact.words("hours", minutes / 60);
     }
 
     ReportFacts stored(Optional<StorageConditions> conditions) {
@@ -273,7 +281,11 @@ final class ReportFacts {
         facts.add(
                 Fact.of("crystals", when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
                         .valid(Storage.COLDEST_C, 0, "°C")
-                        .said("crystals-" + when.replace('_', '-'), size(um), story.judgement())
+                        .said(
+                                "crystals-" + when.replace('_', '-'),
+                                size(um),
+                                story.judgement(),
+                                CrystalsInStorage.USUAL.swingC())
                         .between(
                                 when + "_low_micrometres",
                                 um.low(),

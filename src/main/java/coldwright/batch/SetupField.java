@@ -10,23 +10,17 @@ public enum SetupField {
     /** The freezer's temperature, °C, −60 to 0. */
     FREEZER("freezer", "°C", text -> TypedQuantity.of("freezer", text).celsius(-60, 0)),
     /** Overrun, %, 0 to 200. */
-    AIR("air", "%", text -> TypedQuantity.of("air", text).percent(0, 200)),
+    AIR("air", "%", text -> TypedQuantity.of("air", text).percent(200)),
     /** Temperature at which it is served, °C, −40 to −1; the style's if nothing is typed. */
     SERVING("serving", "°C", text -> TypedQuantity.of("serving", text).celsius(-40, -1)),
     /** Storage time, days, up to 1000. */
-    DAYS("days", "days", text -> StorageConditions.days(TypedQuantity.of("stored", text).days())),
+    DAYS("days", "days", text -> TypedQuantity.of("stored", text).days(1000)),
     /** Temperature variation of the freezer, ± °C, up to 10. */
-    SWING(
-            "swinging",
-            "°C",
-            text -> StorageConditions.swing(TypedQuantity.of("swinging", text).degrees())),
+    SWING("swinging", "°C", text -> TypedQuantity.of("swinging", text).degrees(10)),
     /** Temperature reached when it was once warmed, °C, −40 to −0.5. */
     WARM("warmed to", "°C", text -> TypedQuantity.of("warmed", text).celsius(-40, -0.5)),
     /** Time at that temperature, h, up to 100. */
-    WARM_FOR(
-            "warmed for",
-            "h",
-            text -> StorageConditions.hours(TypedQuantity.of("warmed for", text).hours())),
+    WARM_FOR("warmed for", "h", text -> TypedQuantity.of("warmed for", text).hours(100)),
     /** Ice of the bath, g, more than 0. */
     ICE("ice", "g", text -> some("ice", text)),
     /** Salt of the bath, g, more than 0. */
@@ -45,7 +39,7 @@ public enum SetupField {
     }
 
     private static double some(String what, String text) {
-        double massG = TypedQuantity.of(what, text).grams();
+        double massG = TypedQuantity.grams(what, text);
         if (massG == 0) {
             throw Fault.in("bath.no-" + what);
         }
@@ -66,6 +60,13 @@ public enum SetupField {
     String withUnit(String text) {
         String bare = text.strip();
         return Character.isDigit(bare.charAt(bare.length() - 1)) ? bare + " " + unit : bare;
+    }
+
+    /**
+     * What {@link coldwright.words.Words.Units} converts: °C, K for a difference, g, or neither.
+     */
+    public String measure() {
+        return this == SWING ? "K" : unit;
     }
 
     /** Its key in a file. */

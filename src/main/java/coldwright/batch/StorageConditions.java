@@ -1,6 +1,5 @@
 package coldwright.batch;
 
-import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
@@ -24,29 +23,7 @@ public record StorageConditions(double days, double swingC, Optional<WarmSpell> 
      * @param temperatureC temperature it reached, °C, −40 to −0.5
      * @param hours time at that temperature, 0 to 100
      */
-    public record WarmSpell(double temperatureC, double hours) {
-        public WarmSpell {
-            Require.within("warmed", temperatureC, new Require.Range(-40, -0.5, "°C"));
-            StorageConditions.hours(hours);
-        }
-    }
-
-    public StorageConditions {
-        days(days);
-        swing(swingC);
-    }
-
-    static double days(double days) {
-        return Require.within("stored", days, new Require.Range(0, 1000, "d"));
-    }
-
-    static double swing(double swingC) {
-        return Require.within("swinging", swingC, new Require.Range(0, 10, "°C"));
-    }
-
-    static double hours(double hours) {
-        return Require.within("warmed for", hours, new Require.Range(0, 100, "h"));
-    }
+    public record WarmSpell(double temperatureC, double hours) {}
 
     /**
      * The crystals after this storage.

@@ -1,9 +1,11 @@
 package coldwright.batch;
 
+import coldwright.recipe.TypedAmount;
 import coldwright.science.Require;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,36 +20,29 @@ record TypedQuantity(String what, double value, String unit) {
     private static final Pattern SHAPE =
             Pattern.compile("([+-]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+))\\s*(.*)");
 
-    /** The largest mass: ten tonnes, g. */
-    private static final double MOST_G = 1e7;
-
-    /** Grams of each unit of mass. */
-    static final Map<String, Double> GRAMS =
-            Map.of("", 1.0, "g", 1.0, "gram", 1.0, "grams", 1.0, "kg", 1000.0, "mg", 0.001);
-
     private static final Map<String, Double> DEGREES =
             Map.of("", 1.0, "°c", 1.0, "c", 1.0, "°f", 1 / 1.8, "f", 1 / 1.8);
 
-    private static final Map<String, Double> DAYS =
-            Map.of(
-                    "", 1.0, "d", 1.0, "day", 1.0, "days", 1.0, "week", 7.0, "weeks", 7.0, "h",
-                    1 / 24.0, "hour", 1 / 24.0, "hours", 1 / 24.0);
-
     private static final Map<String, Double> HOURS =
-            Map.of(
-                    "", 1.0, "h", 1.0, "hour", 1.0, "hours", 1.0, "min", 1 / 60.0, "minute",
-                    1 / 60.0, "minutes", 1 / 60.0, "d", 24.0, "day", 24.0, "days", 24.0);
+            Map.ofEntries(
+                    Map.entry("", 1.0),
+                    Map.entry("min", 1 / 60.0),
+                    Map.entry("minute", 1 / 60.0),
+                    Map.entry("minutes", 1 / 60.0),
+                    Map.entry("h", 1.0),
+                    Map.entry("hour", 1.0),
+                    Map.entry("hours", 1.0),
+                    Map.entry("d", 24.0),
+                    Map.entry("day", 24.0),
+                    Map.entry("days", 24.0),
+                    Map.entry("week", 168.0),
+                    Map.entry("weeks", 168.0));
 
     static TypedQuantity of(String what, String typed) {
-        String text = typed.strip().replace('−', '-');
+        String text = typed.strip().replace('−', '-').replaceFirst("(?<=[0-9]),(?=[0-9])", ".");
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches() || shape.group(2).startsWith(",")) {
-            boolean comma = text.matches("[+-]?[0-9]+,[0-9]+.*");
-            throw Fault.in(
-                    comma ? "number.comma" : "number",
-                    what,
-                    RecipeHeadReader.shortened(typed.strip()),
-                    text.replace(',', '.'));
+            throw Fault.in("number", what, RecipeHeadReader.shortened(typed.strip()));
         }
         return new TypedQuantity(
                 what,
@@ -55,53 +50,50 @@ record TypedQuantity(String what, double value, String unit) {
                 shape.group(2).strip().toLowerCase(Locale.ROOT));
     }
 
-    /** Converts to grams; a bare number is grams. */
-    double grams() {
-        double massG = in(GRAMS, "g or kg");
-        if (massG < 0) {
-            throw Fault.in("negative", what, Require.format(massG));
+    /** A mass, g, in any unit of mass that recipes use; a bare number is grams. */
+    static double grams(String what, String typed) {
+        OptionalDouble massG = TypedAmount.grams(typed);
+        if (massG.isPresent()) {
+            Require.Range range = new Require.Range(0, RecipeLine.MOST_G, "g");
+            return Require.within(what, massG.getAsDouble(), range);
         }
-        return Require.within(what, massG, new Require.Range(0, MOST_G, "g"));
+        TypedQuantity read = of(what, typed);
+        throw read.value < 0
+                ? Fault.in("negative", what, Require.format(read.value))
+                : Fault.in("unit", what, read.unit, "g or kg");
     }
 
     /** Converts to a temperature, °C unless °F is written. */
     double celsius(double least, double most) {
-        double temperatureC =
-                switch (unit) {
-                    case "", "°c", "c" -> value;
-                    case "°f", "f" -> (value - 32) / 1.8;
-                    default -> throw Fault.in("unit", what, unit, "°C");
-                };
-        return Require.within(what, temperatureC, new Require.Range(least, most, "°C"));
+        double zero = unit.endsWith("f") ? 32 : 0;
+        return in(DEGREES, "°C", value - zero, new Require.Range(least, most, "°C"));
     }
 
     /** Converts to a temperature difference, °C. */
-    double degrees() {
-        return in(DEGREES, "°C");
+    double degrees(double most) {
+        return in(DEGREES, "°C", value, new Require.Range(0, most, "°C"));
     }
 
     /** Converts to days. */
-    double days() {
-        return in(DAYS, "days");
+    double days(double most) {
+        return in(
+                HOURS, "days", value / (unit.isEmpty() ? 1 : 24), new Require.Range(0, most, "d"));
     }
 
     /** Converts to hours. */
-    double hours() {
-        return in(HOURS, "h");
-    }
-
-    private double in(Map<String, Double> units, String usual) {
-        if (!units.containsKey(unit)) {
-            throw Fault.in("unit", what, unit, usual);
-        }
-        return value * units.get(unit);
+    double hours(double most) {
+        return in(HOURS, "h", value, new Require.Range(0, most, "h"));
     }
 
     /** Converts to a share, %. */
-    double percent(double least, double most) {
-        if (!unit.isEmpty() && !unit.equals("%")) {
-            throw Fault.in("unit", what, unit, "%");
+    double percent(double most) {
+        return in(Map.of("", 1.0, "%", 1.0), "%", value, new Require.Range(0, most, "%"));
+    }
+
+    private double in(Map<String, Double> units, String usual, double number, Require.Range range) {
+        if (!units.containsKey(unit)) {
+            throw Fault.in("unit", what, unit, usual);
         }
-        return Require.within(what, value, new Require.Range(least, most, "%"));
+        return Require.within(what, number * units.get(unit), range);
     }
 }

@@ -3,8 +3,6 @@ package coldwright.bench;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.complete.CompletionProposal;
-import coldwright.bench.process.BenchProcess;
-import coldwright.bench.process.LaunchSettings;
 import coldwright.bench.process.SpareProcesses;
 
 import java.time.Duration;
@@ -14,8 +12,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 
 /**
  * Runs snippets in a process of their own.
@@ -34,25 +30,19 @@ import java.util.concurrent.TimeoutException;
  * statements rerun.
  */
 public final class Bench implements AutoCloseable {
-    /** Java's compiler calls itself for each operator and bracket of an expression. */
-    private static final long STACK_BYTES = 16 << 20;
-
     private final BenchSettings settings;
     private final SpareProcesses spares;
     private final SnippetCompilation snippetCompilation;
     private final StepReplayer live;
     private final Deque<RunJob> waiting = new ArrayDeque<>();
-    private final Thread worker = new Thread(null, this::work, "bench", STACK_BYTES);
+    private final Thread worker = new Thread(this::work, "bench");
     private RunJob current;
     private CompletionRequest question;
     private boolean closed;
 
     private Bench(BenchSettings settings) {
         this.settings = settings;
-        spares =
-                new SpareProcesses(
-                        new LaunchSettings(
-                                settings.classPath(), settings.heapMb(), settings.pointLimit()));
+        spares = new SpareProcesses(settings.classPath(), settings.heapMb(), settings.pointLimit());
         snippetCompilation = new SnippetCompilation(settings);
         live = new StepReplayer(settings, spares, snippetCompilation::lines);
         worker.setDaemon(true);
@@ -151,8 +141,7 @@ public final class Bench implements AutoCloseable {
 
     /**
      * Stops the current run and drops the waiting ones. Returns at once; the runs end as {@link
-     * RunOutcome.Stopped}, soon after the settings' patience at the latest. The next run uses the
-     * spare.
+     * RunOutcome.Stopped}. The next run uses the spare.
      */
     public void stop() {
         RunJob running;
@@ -163,30 +152,9 @@ public final class Bench implements AutoCloseable {
             waiting.clear();
         }
         dropped.forEach(job -> job.result().complete(job.record().end(new RunOutcome.Stopped())));
-        if (running != null && !running.stopped()) {
+        if (running != null) {
             running.stop();
-            Thread stopper = new Thread(() -> stop(running), "bench-stop");
-            stopper.setDaemon(true);
-            stopper.start();
-        }
-    }
-
-    private void stop(RunJob running) {
-        BenchProcess process = live.executing();
-        if (process == null) {
-            return;
-        }
-        Thread asking = new Thread(process::stop, "bench-ask");
-        asking.setDaemon(true);
-        asking.start();
-        try {
-            running.result().get(settings.stopPatience().toMillis(), TimeUnit.MILLISECONDS);
-        } catch (TimeoutException e) {
-            process.kill();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } catch (java.util.concurrent.ExecutionException | CancellationException e) {
-            // already finished
+            live.kill();
         }
     }
 

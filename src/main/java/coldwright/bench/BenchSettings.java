@@ -1,7 +1,6 @@
 package coldwright.bench;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 
 /**
@@ -14,7 +13,6 @@ import java.util.List;
  * @param printedLimit maximum characters kept of one run's output
  * @param figureLimit maximum figures kept of one run
  * @param pointLimit maximum points of one figure
- * @param stopPatience how long a stop may take before the process is killed
  */
 public record BenchSettings(
         List<Path> classPath,
@@ -22,8 +20,7 @@ public record BenchSettings(
         int heapMb,
         int printedLimit,
         int figureLimit,
-        int pointLimit,
-        Duration stopPatience) {
+        int pointLimit) {
     /** Validates and copies the components. */
     public BenchSettings {
         classPath = List.copyOf(classPath);
@@ -39,7 +36,6 @@ public record BenchSettings(
      * @return 256 MB of heap, 100,000 characters, 20 figures of 100,000 points
      */
     public static BenchSettings usual(List<Path> classPath, List<String> imports) {
-        return new BenchSettings(
-                classPath, imports, 256, 100_000, 20, 100_000, Duration.ofMillis(400));
+        return new BenchSettings(classPath, imports, 256, 100_000, 20, 100_000);
     }
 }

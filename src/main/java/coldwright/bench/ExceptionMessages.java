@@ -1,14 +1,17 @@
 package coldwright.bench;
 
+import coldwright.bench.remote.BenchMain;
 import coldwright.bench.remote.ThrownException;
 import coldwright.words.Words;
 
+import java.io.IOException;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Messages for exceptions that a snippet threw. */
+/** Messages for exceptions that a snippet threw, and for the ends of a bench's process. */
 final class ExceptionMessages {
     private static final Words TEXTS = Words.of("bench");
     private static final Pattern OUT_OF_BOUNDS =
@@ -22,10 +25,16 @@ final class ExceptionMessages {
                     "ExecutionException",
                     "InvocationTargetException");
 
+    /** Unix adds the signal number to this to form the exit status. */
+    private static final int SIGNAL = 128;
+
+    private static final int KILL = SIGNAL + 9;
+    private static final int TERMINATE = SIGNAL + 15;
+
     private ExceptionMessages() {}
 
     static String text(String key, Object... values) {
-        return TEXTS.text(Words.shown(), key, values);
+        return TEXTS.shown(key, values);
     }
 
     /**
@@ -92,5 +101,23 @@ final class ExceptionMessages {
             text.append(one.message().isEmpty() ? "" : ": " + one.message());
         }
         return text.toString();
+    }
+
+    /** How the bench's process ended. */
+    static String ended(boolean forged, OptionalInt status, IOException how) {
+        if (forged) {
+            return text("ended.forged");
+        }
+        if (status.isEmpty()) {
+            return text("ended.lost", how.getMessage());
+        }
+        int code = status.getAsInt();
+        if (code == BenchMain.TOO_MANY_THREADS) {
+            return text("ended.threads");
+        }
+        if (code == KILL || code == TERMINATE) {
+            return text("ended.outside");
+        }
+        return text(code > SIGNAL ? "ended.crash" : "ended.exit", code);
     }
 }

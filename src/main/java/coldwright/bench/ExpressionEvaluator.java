@@ -2,6 +2,7 @@ package coldwright.bench;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Evaluates several expressions in one snippet, because compiling one line takes nearly as long as
@@ -27,15 +28,21 @@ public final class ExpressionEvaluator {
      * because those would cost a new process.
      */
     public static String snippet(List<String> expressions) {
-        return expressions.stream()
-                .map(ExpressionEvaluator::describe)
-                .collect(Collectors.joining("", "{\n", "}"));
+        String results = "{\nObject[] all_ = new Object[" + expressions.size() + "];\n";
+        return IntStream.range(0, expressions.size())
+                .mapToObj(i -> describe(i, expressions.get(i)))
+                .collect(Collectors.joining("", results, "}"));
     }
 
-    private static String describe(String expression) {
+    /** An expression that is evaluated only if an earlier one, by its index, was false. */
+    public static String ifFalse(int index, String expression) {
+        return "Boolean.FALSE.equals(all_[" + index + "]) ? (Object) (" + expression + "\n) : null";
+    }
+
+    private static String describe(int index, String expression) {
         return """
                 try {
-                    Object given_ = (%s
+                    Object given_ = all_[%i] = (%s
                     );
                     System.out.println("\\n\\u0001"
                             + (given_ == null ? "" : given_.getClass().getSimpleName())
@@ -45,6 +52,7 @@ public final class ExpressionEvaluator {
                             + String.valueOf(((Throwable) failed_).getMessage()).replace('\\n', ' '));
                 }
                 """
+                .replace("%i", String.valueOf(index))
                 .replace("%s", expression);
     }
 

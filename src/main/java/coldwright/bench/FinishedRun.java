@@ -26,6 +26,16 @@ public record FinishedRun(
         exhibits = List.copyOf(exhibits);
     }
 
+    /** A run without output. */
+    public static FinishedRun silent(RunOutcome outcome) {
+        return new FinishedRun(outcome, "", false, List.of(), Duration.ZERO);
+    }
+
+    /** The same output with another outcome. */
+    public FinishedRun with(RunOutcome other) {
+        return new FinishedRun(other, printed, printedCut, exhibits, elapsed);
+    }
+
     /** The charts among the exhibits, in order. */
     public List<Figure> figures() {
         return exhibits.stream().filter(Figure.class::isInstance).map(Figure.class::cast).toList();

@@ -30,22 +30,16 @@ final class ReplayState {
         }
         boolean goesOn = !between;
         for (int i = same; goesOn && i < done.size(); i++) {
-            goesOn = repeatable(done, i);
+            goesOn = done.get(i).step().repeatable();
         }
         for (int i = same; goesOn && i < runs.size(); i++) {
             CompiledStep step = runs.get(i).step();
             goesOn =
                     knows(step)
-                            ? repeatable(runs, i)
+                            ? step.repeatable()
                             : step.classNames().stream().noneMatch(classNames::contains);
         }
         return goesOn ? same : -1;
-    }
-
-    private static boolean repeatable(List<StepRun> runs, int index) {
-        return runs.get(index)
-                .step()
-                .repeatable(runs.subList(0, index).stream().map(StepRun::step).toList());
     }
 
     /** Whether the process has loaded the classes of a step. */

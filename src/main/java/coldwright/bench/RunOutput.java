@@ -1,6 +1,6 @@
 package coldwright.bench;
 
-import coldwright.bench.process.FrameListener;
+import coldwright.bench.remote.BenchMessage;
 import coldwright.figure.Exhibit;
 import coldwright.figure.ExhibitCodec;
 import coldwright.figure.wire.MalformedWireException;
@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Collects the output and figures of a run, within the limits. */
-final class RunOutput implements FrameListener {
+final class RunOutput {
     private final BenchSettings settings;
     private final RunListener watcher;
     private final long startNanos;
@@ -38,8 +38,22 @@ final class RunOutput implements FrameListener {
         this.startNanos = startNanos;
     }
 
-    @Override
-    public void printed(byte[] utf8) {
+    /**
+     * Takes a message of the bench's process.
+     *
+     * @throws IOException if a figure is malformed
+     */
+    void accept(BenchMessage output) throws IOException {
+        if (output instanceof BenchMessage.Printed printedText) {
+            printed(printedText.utf8());
+        } else if (output instanceof BenchMessage.Shown shown) {
+            shown(shown.bytes());
+        } else {
+            cut();
+        }
+    }
+
+    private void printed(byte[] utf8) {
         String text = keep(utf8);
         if (!text.isEmpty()) {
             notifySafely(() -> watcher.printed(text));
@@ -62,13 +76,11 @@ final class RunOutput implements FrameListener {
         return text;
     }
 
-    @Override
-    public synchronized void cut() {
+    private synchronized void cut() {
         cut = true;
     }
 
-    @Override
-    public void onFigure(byte[] bytes) throws IOException {
+    private void shown(byte[] bytes) throws IOException {
         Exhibit exhibit =
                 ExhibitCodec.read(
                         new DataInputStream(new ByteArrayInputStream(bytes)),

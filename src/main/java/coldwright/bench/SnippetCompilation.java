@@ -4,26 +4,32 @@ import coldwright.bench.compile.CompilationFailedException;
 import coldwright.bench.compile.CompileProblem;
 import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.LineIndex;
+import coldwright.bench.compile.SnippetLimits;
 import coldwright.bench.compile.SnippetSource;
-import coldwright.bench.compile.StepCompiler;
 import coldwright.bench.compile.StepRun;
+import coldwright.bench.compiler.CompilerReply;
+import coldwright.bench.compiler.CompilerRequest;
 import coldwright.bench.complete.CompletionProposal;
-import coldwright.bench.complete.NameCompleter;
+import coldwright.words.Words;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 
-/** The first half of a run: compiles new snippets and reuses compiled ones. */
+/** The first half of a run: has new snippets compiled and reuses compiled ones. */
 final class SnippetCompilation implements AutoCloseable {
-    private final BenchSettings settings;
-    private final NameCompleter nameCompleter = new NameCompleter(this::newCompiler);
-    private StepCompiler compiler;
+    private final CompilerClient compiler;
+    private final List<CompiledStep> steps = new ArrayList<>();
 
     SnippetCompilation(BenchSettings settings) {
-        this.settings = settings;
+        compiler = new CompilerClient(settings);
+    }
+
+    /** Starts the compiling process. */
+    void warmUp() {
+        compiler.open();
     }
 
     /**
@@ -32,20 +38,48 @@ final class SnippetCompilation implements AutoCloseable {
      * @param rights what they may do
      * @param stopped polled; true to give up
      * @throws RejectedSnippet if one doesn't compile or goes beyond its rights
-     * @throws java.util.concurrent.CancellationException if cancelled
+     * @throws CancellationException if cancelled
      * @throws IllegalArgumentException if the bench's imports are wrong
      */
     List<StepRun> compile(
             List<SnippetSource> snippets, SnippetRights rights, BooleanSupplier stopped)
             throws RejectedSnippet {
         List<StepRun> runs = standing(snippets);
-        if (runs.size() < snippets.size()) {
-            compiler.rewindTo(runs.size());
-            if (compiler.worn()) {
-                runs = standing(snippets);
-            }
-            for (int i = runs.size(); i < snippets.size(); i++) {
-                runs.add(compile(i, snippets.get(i), stopped));
+        boolean lost = false;
+        while (runs.size() < snippets.size()) {
+            int index = runs.size();
+            SnippetSource snippet = snippets.get(index);
+            steps.subList(index, steps.size()).clear();
+            try {
+                SnippetLimits.checkLength(snippet.text());
+                CompilerReply reply =
+                        compiler.ask(
+                                new CompilerRequest.Compile(
+                                        index, snippet, Words.shown().toLanguageTag()),
+                                stopped);
+                if (reply instanceof CompilerReply.Compiled compiled) {
+                    steps.add(compiled.step());
+                    runs.add(compiled.step().with(snippet).orElseThrow());
+                } else if (reply instanceof CompilerReply.Rejected rejected) {
+                    throw new RejectedSnippet(
+                            index, problems(rejected.problems(), snippet.text()), false);
+                } else {
+                    steps.clear();
+                    runs.clear();
+                }
+            } catch (CompilationFailedException e) {
+                throw new RejectedSnippet(index, problems(e.complaints(), snippet.text()), false);
+            } catch (CompilerClient.OverloadedException e) {
+                steps.clear();
+                if (lost || e.certain()) {
+                    int end = snippet.text().length();
+                    throw new RejectedSnippet(
+                            index,
+                            List.of(new SnippetProblem(0, end, 1, e.getMessage(), "")),
+                            false);
+                }
+                lost = true;
+                runs.clear();
             }
         }
         for (int i = 0; rights == SnippetRights.CONFINED && i < runs.size(); i++) {
@@ -58,20 +92,8 @@ final class SnippetCompilation implements AutoCloseable {
         return runs;
     }
 
-    /** Compiles something so that the compiler is warm for the first run. */
-    void warmUp() {
-        try {
-            compiler()
-                    .compile("double warm = 0.5; System.out.println(warm); warm * 2;", () -> false);
-            compiler.rewindTo(0);
-        } catch (CompilationFailedException | IllegalArgumentException e) {
-            // the first run will report it
-        }
-    }
-
     /** The steps that can be reused. */
     private List<StepRun> standing(List<SnippetSource> snippets) {
-        List<CompiledStep> steps = compiler().steps();
         List<StepRun> runs = new ArrayList<>();
         for (int i = 0; i < Math.min(snippets.size(), steps.size()); i++) {
             Optional<StepRun> run = steps.get(i).with(snippets.get(i));
@@ -81,28 +103,6 @@ final class SnippetCompilation implements AutoCloseable {
             runs.add(run.get());
         }
         return runs;
-    }
-
-    private StepRun compile(int index, SnippetSource snippet, BooleanSupplier stopped)
-            throws RejectedSnippet {
-        if (!snippet.text().equals(snippet.compiledText())) {
-            try {
-                Optional<StepRun> run =
-                        compiler.compile(snippet.compiledText(), stopped).with(snippet);
-                if (run.isPresent()) {
-                    return run.get();
-                }
-                compiler.rewindTo(index);
-            } catch (CompilationFailedException e) {
-                // checked in the text as written, so that positions match what the learner sees
-            }
-        }
-        String text = snippet.text();
-        try {
-            return new StepRun(compiler.compile(text, stopped), Map.of(), text);
-        } catch (CompilationFailedException e) {
-            throw new RejectedSnippet(index, problems(e.complaints(), text), false);
-        }
     }
 
     private static List<SnippetProblem> problems(List<CompileProblem> problems, String text) {
@@ -118,29 +118,26 @@ final class SnippetCompilation implements AutoCloseable {
                 .toList();
     }
 
-    private StepCompiler compiler() {
-        if (compiler != null && compiler.worn()) {
-            compiler.close();
-            compiler = null;
-        }
-        if (compiler == null) {
-            compiler = newCompiler();
-        }
-        return compiler;
-    }
-
-    private StepCompiler newCompiler() {
-        return new StepCompiler(settings.classPath(), settings.imports());
-    }
-
     /**
      * Finds the valid names at a caret.
      *
      * @param stopped polled; true to give up
-     * @throws java.util.concurrent.CancellationException if cancelled
+     * @throws CancellationException if cancelled
      */
     List<CompletionProposal> complete(CompletionRequest question, BooleanSupplier stopped) {
-        return nameCompleter.complete(question.above(), question.text(), question.caret(), stopped);
+        if (!SnippetLimits.allow(question.text())) {
+            return List.of();
+        }
+        CompilerRequest request =
+                new CompilerRequest.Complete(question.above(), question.text(), question.caret());
+        try {
+            return ((CompilerReply.Names) compiler.ask(request, stopped))
+                    .names()
+                    .orElseThrow(CancellationException::new);
+        } catch (CompilerClient.OverloadedException e) {
+            steps.clear();
+            return List.of();
+        }
     }
 
     /**
@@ -150,19 +147,19 @@ final class SnippetCompilation implements AutoCloseable {
      * @param step index from 0; the steps above it are excluded
      */
     List<Integer> lines(List<StackTraceElement> trace, int step) {
-        compiler.rewindTo(step + 1);
-        return compiler.places(trace).stream()
-                .filter(place -> place.step() == step)
-                .map(StepCompiler.StackPosition::line)
-                .toList();
+        steps.subList(step + 1, steps.size()).clear();
+        try {
+            CompilerRequest request = new CompilerRequest.Trace(trace, step);
+            return ((CompilerReply.Lines) compiler.ask(request, () -> false)).lines();
+        } catch (CompilerClient.OverloadedException e) {
+            steps.clear();
+            return List.of();
+        }
     }
 
     @Override
     public void close() {
-        nameCompleter.close();
-        if (compiler != null) {
-            compiler.close();
-        }
+        compiler.close();
     }
 
     /** A snippet doesn't compile. */

@@ -3,17 +3,23 @@ package coldwright.bench;
 import coldwright.bench.compile.CompiledStep;
 import coldwright.bench.compile.LineIndex;
 import coldwright.bench.compile.StepRun;
+import coldwright.bench.confine.NameCheck;
 import coldwright.bench.process.BenchProcess;
 import coldwright.bench.process.SpareProcesses;
-import coldwright.bench.remote.ExecutionReply;
+import coldwright.bench.remote.BenchMessage;
+import coldwright.bench.remote.CompiledClass;
+import coldwright.bench.remote.Order;
 import coldwright.bench.remote.ThrownException;
 import coldwright.bench.remote.ValueText;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.WeakHashMap;
@@ -44,6 +50,7 @@ final class StepReplayer implements AutoCloseable {
     private final Set<CompiledStep> tried = new HashSet<>();
     private final Set<CompiledStep> quick = Collections.newSetFromMap(new WeakHashMap<>());
     private CompletableFuture<BenchProcess> coming;
+    private boolean comingConfined;
     private BenchProcess process;
     private boolean tainted;
     private volatile BenchProcess executing;
@@ -66,7 +73,11 @@ final class StepReplayer implements AutoCloseable {
 
     RunOutcome run(RunJob job, List<StepRun> runs) {
         int reach = replayState.reach(runs);
-        if (process != null && (afresh || !process.alive() || reach < 0 && !canForget())) {
+        if (process != null
+                && (afresh
+                        || !process.alive()
+                        || !process.suits(job.rights() == SnippetRights.CONFINED)
+                        || reach < 0 && !canForget())) {
             discard();
         }
         afresh = false;
@@ -110,8 +121,14 @@ final class StepReplayer implements AutoCloseable {
 
     /** Waits for the spare; false if a stop came first. */
     private boolean takeSpare(RunJob job) {
+        boolean confined = job.rights() == SnippetRights.CONFINED;
+        if (coming != null && comingConfined != confined) {
+            coming.thenAccept(spares::retire);
+            coming = null;
+        }
         if (coming == null) {
-            coming = spares.take();
+            coming = spares.take(confined);
+            comingConfined = confined;
         }
         try {
             CompletableFuture.anyOf(coming, job.stopAsked()).join();
@@ -138,32 +155,34 @@ final class StepReplayer implements AutoCloseable {
 
     /** Runs several steps in one batch; steps known to be quick aren't announced separately. */
     private RunOutcome execute(RunJob job, boolean fresh, List<StepRun> runs, int from, int upTo) {
-        OrderScript script = new OrderScript(settings, job.record());
+        List<Order> orders = new ArrayList<>();
+        List<Integer> steps = new ArrayList<>();
         if (fresh) {
-            script.addFresh();
+            orders.add(new Order.Fresh());
         }
         for (int i = from; i < upTo; i++) {
-            tried.add(runs.get(i).step());
             StepRun run = runs.get(i);
-            boolean loud = i == runs.size() - 1;
-            script.add(
-                    i,
-                    replayState.knows(run.step()) ? run.ordersAgain(loud) : run.orders(loud),
-                    loud);
+            tried.add(run.step());
+            boolean last = i == runs.size() - 1;
+            if (last) {
+                orders.add(new Order.Listen(settings.printedLimit(), job.record().figuresLeft()));
+            }
+            orders.addAll(replayState.knows(run.step()) ? run.ordersAgain(last) : run.orders(last));
+            steps.addAll(Collections.nCopies(orders.size() - steps.size(), i));
         }
         if (job.rights() == SnippetRights.CONFINED) {
-            script.requireConfined(runs);
+            requireConfined(orders, runs);
         }
         replayState.startStep(runs.subList(from, upTo));
         long start = System.nanoTime();
-        ExecutionReply answer;
+        BenchMessage.Reply answer;
         try {
             processorAtStart = process.processorTime();
             executing = process;
             if (job.stopped()) {
                 return new RunOutcome.Stopped();
             }
-            answer = script.play(process);
+            answer = process.execute(orders, job.record()::accept);
         } catch (IOException e) {
             return lost(job, e);
         } finally {
@@ -172,17 +191,39 @@ final class StepReplayer implements AutoCloseable {
                 discard();
             }
         }
-        if (answer instanceof ExecutionReply.Failed failed) {
-            return job.stopped() ? new RunOutcome.Stopped() : failed(failed, script, runs);
+        if (answer instanceof BenchMessage.Failed failed) {
+            return job.stopped()
+                    ? new RunOutcome.Stopped()
+                    : failed(failed, steps.get(failed.order()), runs);
         }
         replayState.ran(runs.subList(from, upTo));
         if (upTo == from + 1 && System.nanoTime() - start < QUICK_NANOS) {
             quick.add(runs.get(from).step());
         }
-        Optional<ValueText> value = ((ExecutionReply.Done) answer).value();
+        Optional<ValueText> value = ((BenchMessage.Done) answer).value();
         String type = runs.get(upTo - 1).step().type().orElse("");
         return value.map(one -> finished(one, type))
                 .orElseGet(() -> new RunOutcome.Finished("", ""));
+    }
+
+    /**
+     * Checks again that no class names more than a confined snippet may, now that they are about to
+     * be defined.
+     *
+     * @param runs all steps that the classes may come from
+     * @throws IllegalStateException if one does, which is a fault of the compiler's side
+     */
+    private static void requireConfined(List<Order> orders, List<StepRun> runs) {
+        Map<String, CompiledClass> known = new HashMap<>();
+        runs.forEach(run -> run.step().classes().forEach(code -> known.put(code.name(), code)));
+        orders.stream()
+                .flatMap(order -> order.definition().stream())
+                .flatMap(code -> NameCheck.refused(code, known::get).stream())
+                .findFirst()
+                .ifPresent(
+                        name -> {
+                            throw new IllegalStateException(name.words());
+                        });
     }
 
     /** A variable's actual value is more precise than its declared type. */
@@ -191,9 +232,7 @@ final class StepReplayer implements AutoCloseable {
         return new RunOutcome.Finished(value.text(), vague ? value.type() : type, value.exact());
     }
 
-    private RunOutcome failed(
-            ExecutionReply.Failed failed, OrderScript script, List<StepRun> runs) {
-        int index = script.stepOf(failed.order());
+    private RunOutcome failed(BenchMessage.Failed failed, int index, List<StepRun> runs) {
         List<ThrownException> chain = failed.thrown();
         tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
         String text = runs.get(index).text();
@@ -219,7 +258,7 @@ final class StepReplayer implements AutoCloseable {
         if (job.stopped()) {
             return new RunOutcome.Stopped();
         }
-        String why = ProcessEndMessages.of(process.forged(), process.exitStatus(), how);
+        String why = ExceptionMessages.ended(process.forged(), process.exitStatus(), how);
         discard();
         return new RunOutcome.Died(why);
     }
@@ -243,9 +282,12 @@ final class StepReplayer implements AutoCloseable {
         afresh = true;
     }
 
-    /** The process that is executing orders; null if none. May be called from other threads. */
-    BenchProcess executing() {
-        return executing;
+    /** Ends what is executing. May be called from other threads. */
+    void kill() {
+        BenchProcess now = executing;
+        if (now != null) {
+            now.kill();
+        }
     }
 
     @Override

@@ -7,7 +7,6 @@ import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
-import coldwright.bench.complete.CompletionProposal;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.help.HelpIndex;
 import coldwright.help.Suggestion;
@@ -16,7 +15,6 @@ import coldwright.lesson.Prelude;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Preferences;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
@@ -24,19 +22,13 @@ import java.util.function.Supplier;
 
 /** Runs the window's snippets on a bench that opens in the background; runs wait for it. */
 public final class BenchRunner implements SnippetRunner, AutoCloseable {
-    private static final Duration STOP_PATIENCE = Duration.ofMillis(400);
 
     private final Executor work;
     private final Supplier<Preferences> preferences;
     private CompletableFuture<Bench> bench;
     private boolean closed;
 
-    /**
-     * A bench that isn't open yet.
-     *
-     * @param work a thread to open it on
-     * @param preferences gives the limits each time a bench is opened
-     */
+    /** A bench that isn't open yet; the limits are read each time one is opened. */
     public BenchRunner(Executor work, Supplier<Preferences> preferences) {
         this.work = work;
         this.preferences = preferences;
@@ -58,8 +50,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
                         limits.limit(BenchLimit.HEAP_MB),
                         limits.limit(BenchLimit.PRINTED_LIMIT),
                         limits.limit(BenchLimit.FIGURE_LIMIT),
-                        limits.limit(BenchLimit.POINT_LIMIT),
-                        STOP_PATIENCE));
+                        limits.limit(BenchLimit.POINT_LIMIT)));
     }
 
     private synchronized CompletableFuture<Bench> opened() {
@@ -71,15 +62,18 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
 
     /** The limits have changed: stops what runs, and the next run gets a new bench. */
     public void renew() {
-        CompletableFuture<Bench> old;
-        synchronized (this) {
-            old = bench;
-            bench = null;
-        }
+        CompletableFuture<Bench> old = taken();
         if (old != null) {
             old.thenAcceptAsync(Bench::close, work);
             open();
         }
+    }
+
+    /** Takes the bench away; null if none was opened. */
+    private synchronized CompletableFuture<Bench> taken() {
+        CompletableFuture<Bench> old = bench;
+        bench = null;
+        return old;
     }
 
     @Override
@@ -91,16 +85,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
     @Override
     public CompletableFuture<List<Suggestion>> suggest(List<String> above, String text, int caret) {
         return opened().thenCompose(bench -> bench.complete(above, text, caret))
-                .thenApply(
-                        proposals ->
-                                Suggestions.of(
-                                        proposals.stream().map(BenchRunner::offer).toList(),
-                                        HelpIndex.ofThisProgram()));
-    }
-
-    private static Suggestions.Candidate offer(CompletionProposal one) {
-        return new Suggestions.Candidate(
-                one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
+                .thenApply(proposals -> Suggestions.of(proposals, HelpIndex.ofThisProgram()));
     }
 
     @Override
@@ -120,8 +105,7 @@ public final class BenchRunner implements SnippetRunner, AutoCloseable {
         CompletableFuture<Bench> last;
         synchronized (this) {
             closed = true;
-            last = bench;
-            bench = null;
+            last = taken();
         }
         if (last != null) {
             last.thenAccept(Bench::close).join();

@@ -87,7 +87,6 @@ public final class DeskApp extends Application {
                                         () -> threads.painting().execute(ChartPainter::warmUp)));
     }
 
-    /** The files named on the command line. */
     private List<Path> toOpen() {
         return getParameters().getRaw().stream().map(Path::of).toList();
     }

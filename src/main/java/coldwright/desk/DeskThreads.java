@@ -8,11 +8,8 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The threads of a window besides its own.
- *
- * @param work for reading files and opening benches
- * @param painting for painting figures
- * @param saving for saving work
+ * The threads of a window besides its own: for reading files and opening benches, for painting
+ * figures, and for saving work.
  */
 record DeskThreads(ExecutorService work, ExecutorService painting, ScheduledExecutorService saving)
         implements AutoCloseable {

@@ -34,14 +34,7 @@ final class DeskWindow implements AutoCloseable {
     private final HandoutPrinter printer;
     private final BatchStore batches;
 
-    /**
-     * Fills a stage.
-     *
-     * @param settings the workbook's
-     * @param runner runs snippets
-     * @param renewBench gives the next run a new bench, because limits have changed
-     * @param openLink opens a link outside of the window
-     */
+    /** Fills a stage; {@code renewBench} gives the next run a new bench, as limits have changed. */
     DeskWindow(
             Stage stage,
             DeskThreads threads,
@@ -68,14 +61,10 @@ final class DeskWindow implements AutoCloseable {
         batches = new BatchStore(workbook, threads.saving(), Platform::runLater, desk::notify);
         new LessonFileWatcher(desk, threads.saving(), Platform::runLater);
         desk.batches().keepOn(batches);
-        desk.typeSize().set(settings.preferences().get().typeSizePercent());
-        desk.typeSize()
-                .percent()
-                .addListener(
-                        (value, was, is) ->
-                                settings.change(all -> all.withTypeSizePercent(is.intValue())));
         settings.preferences().addListener((value, was, is) -> changed(was, is));
-        workKeeper.settings().follow(settings.preferences().get(), this::settle);
+        workKeeper
+                .settings()
+                .follow(settings.preferences().get(), both -> settings.change(all -> both));
         workKeeper.whenTakenOver(() -> batches.readAgain(desk.batches()));
         stage.getScene().setRoot(view());
         stage.focusedProperty().addListener(value -> workKeeper.tryAgain());
@@ -107,16 +96,10 @@ final class DeskWindow implements AutoCloseable {
         if (!was.limits().equals(is.limits())) {
             renewBench.run();
         }
-        if (was.language() != is.language()) {
+        if (!was.language().equals(is.language())) {
             ((DeskView) stage.getScene().getRoot()).close();
             stage.getScene().setRoot(view());
         }
-    }
-
-    /** Another window has changed settings. */
-    private void settle(Preferences both) {
-        settings.change(all -> both);
-        desk.typeSize().set(both.typeSizePercent());
     }
 
     /** Opens a lesson, a folder or zip file of lessons, or a recipe file. */

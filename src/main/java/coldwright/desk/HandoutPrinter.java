@@ -38,12 +38,8 @@ public final class HandoutPrinter {
     private final Consumer<String> notify;
 
     /**
-     * An idle printer.
-     *
-     * @param work a thread to lay out pages on
-     * @param window the window's thread
-     * @param benches a new bench for each lesson, so that the page's own bench is undisturbed
-     * @param notify shows the learner a sentence, on the window's thread
+     * Lays out pages on a working thread, each lesson with a bench of its own so that the page's is
+     * undisturbed.
      */
     public HandoutPrinter(
             Executor work,
@@ -57,13 +53,8 @@ public final class HandoutPrinter {
     }
 
     /**
-     * Writes a handout and shows the result.
-     *
-     * @param lesson the lesson
-     * @param handoutOptions edition and paper; with a learner's work, that is run
-     * @param file target; PDF unless its name ends in {@code .html}
-     * @param rights what its snippets may do
-     * @return completes when the result has been shown
+     * Writes a handout, with a learner's work run, and shows the result; a PDF unless the file's
+     * name ends in {@code .html}.
      */
     public CompletableFuture<Void> write(
             Lesson lesson, HandoutOptions handoutOptions, Path file, SnippetRights rights) {

@@ -5,7 +5,6 @@ import coldwright.workbook.Saved;
 import coldwright.workbook.Workbook;
 import coldwright.workbook.settings.Agreements;
 import coldwright.workbook.settings.Preferences;
-import coldwright.workbook.settings.PreferencesMerge;
 import coldwright.workbook.work.ContentHash;
 
 import java.util.Optional;
@@ -37,10 +36,8 @@ final class SettingsKeeper {
     }
 
     /**
-     * Merges settings with those of another window from now on.
-     *
-     * @param now the current settings
-     * @param whenSettled receives the merged settings, on the window's thread
+     * Merges these settings with those of another window from now on; {@code whenSettled} receives
+     * the result on the window's thread.
      */
     void follow(Preferences now, Consumer<Preferences> whenSettled) {
         chosen = Optional.of(now);
@@ -74,7 +71,7 @@ final class SettingsKeeper {
     private void settle(Preferences given, Saved<Preferences> saved) {
         saved.failure().ifPresent(say);
         Preferences now = chosen.orElse(given);
-        Preferences both = PreferencesMerge.of(given, now, saved.value()).value();
+        Preferences both = Preferences.merge(given, now, saved.value()).value();
         if (!both.equals(now)) {
             settled.accept(both);
         }

@@ -51,12 +51,8 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
     private boolean triesLater;
 
     /**
-     * Saves work in a workbook.
-     *
-     * @param workbook where work is stored
-     * @param background a thread for reading and writing
-     * @param window the window's thread
-     * @param notify shows the learner a sentence, on the window's thread, never during construction
+     * Saves work in a workbook; {@code notify} shows a sentence on the window's thread, never
+     * during construction.
      */
     WorkKeeper(
             Workbook workbook,
@@ -218,7 +214,6 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         whenTakenOver.add(action);
     }
 
-    /** The keeper of settings and agreements. */
     SettingsKeeper settings() {
         return settings;
     }
@@ -238,8 +233,8 @@ final class WorkKeeper implements WorkStore, AutoCloseable {
         CompletableFuture.supplyAsync(workbook::clear, background)
                 .thenAcceptAsync(
                         put -> {
-                            put.message().ifPresent(this::say);
-                            put.folder()
+                            put.failure().ifPresent(this::say);
+                            put.value()
                                     .ifPresent(folder -> say(Messages.of("work.archived", folder)));
                         },
                         window);

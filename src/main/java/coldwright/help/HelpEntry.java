@@ -1,7 +1,6 @@
 package coldwright.help;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * The help on a name.
@@ -26,15 +25,8 @@ public record HelpEntry(
         String sentence,
         List<String> parameters,
         String returns) {
-    /** Validates and copies the components. */
+    /** Makes defensive copies. */
     public HelpEntry {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(owner, "owner");
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(signature, "signature");
-        Objects.requireNonNull(result, "result");
-        Objects.requireNonNull(sentence, "sentence");
-        Objects.requireNonNull(returns, "returns");
         parameters = List.copyOf(parameters);
     }
 

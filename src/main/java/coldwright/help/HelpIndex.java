@@ -1,5 +1,9 @@
 package coldwright.help;
 
+import coldwright.source.JavaSource;
+import coldwright.source.JavaToken;
+import coldwright.source.JavaToken.Kind;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -7,9 +11,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -24,22 +30,37 @@ import java.util.stream.Collectors;
 public final class HelpIndex {
     private static final String BUILT = "index.tsv";
     private static final String JAVA = "java.tsv";
+    private static final int COLUMNS = 9;
+    private static final Pattern LINE_END = Pattern.compile("\\\\n");
 
     private final Map<String, List<HelpEntry>> byName = new HashMap<>();
     private final Map<String, Map<String, List<HelpEntry>>> byOwner = new HashMap<>();
     private final Map<String, List<HelpEntry>> bareByName = new HashMap<>();
 
-    private HelpIndex(List<HelpEntryReader.Row> rows) {
-        for (HelpEntryReader.Row row : rows) {
-            HelpEntry entry = row.entry();
-            add(byName, entry.name(), entry);
-            add(
-                    byOwner.computeIfAbsent(entry.owner(), any -> new HashMap<>()),
-                    entry.name(),
-                    entry);
-            if (row.bare()) {
-                add(bareByName, entry.name(), entry);
-            }
+    private HelpIndex() {}
+
+    /** Adds a row: the entry, and whether a snippet may use its name without its owner. */
+    private void add(String line) {
+        String[] columns = line.split("\t", -1);
+        if (columns.length != COLUMNS) {
+            throw new IllegalArgumentException(
+                    "the help row \"%s\" has %d columns; it must have %d: build the index again"
+                            .formatted(line, columns.length, COLUMNS));
+        }
+        HelpEntry entry =
+                new HelpEntry(
+                        columns[0],
+                        columns[1],
+                        HelpEntry.Kind.valueOf(columns[2].toUpperCase(Locale.ROOT)),
+                        columns[3],
+                        columns[4],
+                        columns[5],
+                        columns[6].isEmpty() ? List.of() : List.of(LINE_END.split(columns[6])),
+                        columns[7]);
+        add(byName, entry.name(), entry);
+        add(byOwner.computeIfAbsent(entry.owner(), any -> new HashMap<>()), entry.name(), entry);
+        if (columns[8].equals("bare")) {
+            add(bareByName, entry.name(), entry);
         }
     }
 
@@ -62,11 +83,14 @@ public final class HelpIndex {
     /**
      * Reads an index.
      *
-     * @param rows as the build writes them
-     * @throws IllegalArgumentException if a row is malformed
+     * @param rows as the build writes them: one entry per line, columns separated by tabs; empty
+     *     lines and those that begin with {@code # } are ignored
+     * @throws IllegalArgumentException if a row has the wrong number of columns
      */
     static HelpIndex read(String rows) {
-        return new HelpIndex(HelpEntryReader.read(rows));
+        HelpIndex index = new HelpIndex();
+        rows.lines().filter(line -> !line.isBlank() && !line.startsWith("# ")).forEach(index::add);
+        return index;
     }
 
     private static String resource(String name) {
@@ -124,19 +148,32 @@ public final class HelpIndex {
      * @throws IllegalArgumentException if the caret is outside the text
      */
     public List<HelpEntry> at(String text, int caret, Optional<String> receiverType) {
-        Optional<WordAtCaret> found = WordAtCaret.at(text, caret);
-        if (found.isEmpty()) {
+        if (caret < 0 || caret > text.length()) {
+            throw new IllegalArgumentException(
+                    "caret is %d; it must be between 0 and %d, the length of the text"
+                            .formatted(caret, text.length()));
+        }
+        JavaSource source = JavaSource.of(text);
+        List<JavaToken> code = source.code();
+        int at = 0;
+        while (at < code.size()
+                && (code.get(at).kind() != Kind.WORD || code.get(at).end() < caret)) {
+            at++;
+        }
+        if (at == code.size() || code.get(at).start() > caret) {
             return List.of();
         }
-        WordAtCaret word = found.get();
-        if (!word.afterPoint()) {
-            return alone(word.name());
+        String name = source.text(code.get(at));
+        String point = at > 0 ? source.text(code.get(at - 1)) : "";
+        if (!point.equals(".") && !point.equals("::")) {
+            return alone(name);
         }
         if (receiverType.isPresent()) {
-            return of(receiverType.get(), word.name());
+            return of(receiverType.get(), name);
         }
-        List<HelpEntry> onType = of(word.before(), word.name());
-        return onType.isEmpty() ? onlyOwner(named(word.name())) : onType;
+        boolean named = at > 1 && code.get(at - 2).kind() == Kind.WORD;
+        List<HelpEntry> onType = of(named ? source.text(code.get(at - 2)) : "", name);
+        return onType.isEmpty() ? onlyOwner(named(name)) : onType;
     }
 
     /** The entries if all belong to one type, because no help is better than wrong help. */

@@ -1,5 +1,7 @@
 package coldwright.help;
 
+import coldwright.bench.complete.CompletionProposal;
+
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,76 +28,63 @@ public final class Suggestions {
     private Suggestions() {}
 
     /**
-     * A valid name at the caret, as the compiler proposes it.
-     *
-     * @param name the name
-     * @param insert the name with the brackets of a call, if it is one
-     * @param from start of the text that it replaces
-     * @param receiver the type of the expression before the dot; empty if there is no dot
-     * @param fits whether its type matches the expected one
-     * @param own whether the learner declared it
-     */
-    public record Candidate(
-            String name, String insert, int from, String receiver, boolean fits, boolean own) {}
-
-    /**
      * Sorts proposals: the learner's own names, then the calculator's, then the rest of Java; in
      * each group those that fit come first.
      *
      * @param offers in any order; duplicates by name are dropped
      * @param index the help
      */
-    public static List<Suggestion> of(List<Candidate> offers, HelpIndex index) {
-        Map<String, Candidate> byName = new LinkedHashMap<>();
-        for (Candidate candidate : offers) {
-            byName.merge(candidate.name(), candidate, (one, other) -> one.fits() ? one : other);
+    public static List<Suggestion> of(List<CompletionProposal> offers, HelpIndex index) {
+        Map<String, CompletionProposal> byName = new LinkedHashMap<>();
+        for (CompletionProposal proposal : offers) {
+            byName.merge(proposal.name(), proposal, (one, other) -> one.fits() ? one : other);
         }
         return byName.values().stream()
-                .filter(candidate -> candidate.own() || isForLearners(candidate, index))
+                .filter(proposal -> proposal.own() || isForLearners(proposal, index))
                 .sorted(
-                        Comparator.<Candidate>comparingInt(candidate -> rank(candidate, index))
-                                .thenComparing(candidate -> !candidate.fits())
-                                .thenComparing(Candidate::name, String.CASE_INSENSITIVE_ORDER)
-                                .thenComparing(Candidate::name))
-                .map(candidate -> suggestion(candidate, entries(candidate, index)))
+                        Comparator.<CompletionProposal>comparingInt(
+                                        proposal -> rank(proposal, index))
+                                .thenComparing(proposal -> !proposal.fits())
+                                .thenComparing(
+                                        CompletionProposal::name, String.CASE_INSENSITIVE_ORDER)
+                                .thenComparing(CompletionProposal::name))
+                .map(proposal -> suggestion(proposal, entries(proposal, index)))
                 .toList();
     }
 
-    private static boolean isForLearners(Candidate candidate, HelpIndex index) {
-        return !BEHIND_THE_SCENES.matcher(candidate.name()).matches()
-                && (!FAULT_TYPE.matcher(candidate.name()).matches()
-                        || !entries(candidate, index).isEmpty());
+    private static boolean isForLearners(CompletionProposal proposal, HelpIndex index) {
+        return !BEHIND_THE_SCENES.matcher(proposal.name()).matches()
+                && (!FAULT_TYPE.matcher(proposal.name()).matches()
+                        || !entries(proposal, index).isEmpty());
     }
 
-    private static int rank(Candidate candidate, HelpIndex index) {
-        if (candidate.own()) {
+    private static int rank(CompletionProposal proposal, HelpIndex index) {
+        if (proposal.own()) {
             return 0;
         }
-        List<HelpEntry> entries = entries(candidate, index);
+        List<HelpEntry> entries = entries(proposal, index);
         if (entries.isEmpty()) {
             return 3;
         }
         return entries.get(0).kind() == HelpEntry.Kind.JAVA ? 2 : 1;
     }
 
-    private static List<HelpEntry> entries(Candidate candidate, HelpIndex index) {
-        if (candidate.own()) {
+    private static List<HelpEntry> entries(CompletionProposal proposal, HelpIndex index) {
+        if (proposal.own()) {
             return List.of();
         }
-        return candidate.receiver().isEmpty()
-                ? index.alone(candidate.name())
-                : index.of(candidate.receiver(), candidate.name());
+        return proposal.receiver().isEmpty()
+                ? index.alone(proposal.name())
+                : index.of(proposal.receiver(), proposal.name());
     }
 
-    private static Suggestion suggestion(Candidate candidate, List<HelpEntry> entries) {
+    private static Suggestion suggestion(CompletionProposal proposal, List<HelpEntry> entries) {
         if (entries.isEmpty()) {
             String label =
-                    candidate.insert().endsWith("(")
-                            ? candidate.name() + "(…)"
-                            : candidate.insert();
-            String help = candidate.own() ? "declared in a snippet" : "";
+                    proposal.insert().endsWith("(") ? proposal.name() + "(…)" : proposal.insert();
+            String help = proposal.own() ? "declared in a snippet" : "";
             return new Suggestion(
-                    label, candidate.insert(), candidate.from(), help, Optional.empty());
+                    label, proposal.insert(), proposal.from(), help, Optional.empty());
         }
         HelpEntry first = entries.get(0);
         boolean several = entries.size() > 1;
@@ -105,8 +94,8 @@ public final class Suggestions {
                         : first.sentence();
         return new Suggestion(
                 TYPES.contains(first.kind()) ? first.name() : first.signature(),
-                candidate.insert(),
-                candidate.from(),
+                proposal.insert(),
+                proposal.from(),
                 help.strip(),
                 Optional.of(first));
     }

@@ -46,12 +46,8 @@ final class AskedFile {
     }
 
     /**
-     * The snippet that declares the file's text.
-     *
-     * @param asks what the head says
-     * @param line the head's line in the lesson
-     * @param files finds a file by its name
-     * @param faults receives what is wrong with the file
+     * The snippet that declares the text of the file that a head asks for on a line, found by its
+     * name; nothing if it asks for none.
      */
     static List<LessonPart> snippet(
             String asks, int line, Function<String, TextFile> files, FaultList faults) {

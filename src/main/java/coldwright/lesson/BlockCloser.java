@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Parses a lesson and closes the blocks that its author forgot to close, so that one missing fence
@@ -25,7 +27,7 @@ final class BlockCloser {
     private static final String COMMENT_END = "-->";
 
     /** The text is parsed again for each repair; a lesson needs one or two, this limits them. */
-    private static final int MOST_MENDED = 20;
+    private static final int MOST_REPAIRS = 20;
 
     private static final int MOST_CHARACTERS_PARSED = 4_000_000;
 
@@ -36,17 +38,12 @@ final class BlockCloser {
 
     private BlockCloser(String text, FaultList faults) {
         lines = new ArrayList<>(Arrays.asList(text.split("\r\n|\n|\r", -1)));
-        for (int line = 1; line <= lines.size(); line++) {
-            origins.add(line);
-        }
+        IntStream.rangeClosed(1, lines.size()).forEach(origins::add);
         this.faults = faults;
     }
 
     /**
-     * A parsed lesson with all blocks closed.
-     *
-     * @param document the parsed text
-     * @param origins for each of its lines, the line in the file, from 1
+     * A parsed lesson with all blocks closed; for each of its lines the line in the file, from 1.
      */
     record Closed(Node document, List<Integer> origins) {
         /** The line in the file, from 1, of a parsed line, from 0. */
@@ -57,7 +54,7 @@ final class BlockCloser {
 
     static Closed close(String text, FaultList faults) {
         BlockCloser blocks = new BlockCloser(text, faults);
-        int most = Math.min(MOST_MENDED, 1 + MOST_CHARACTERS_PARSED / text.length());
+        int most = Math.min(MOST_REPAIRS, 1 + MOST_CHARACTERS_PARSED / (1 + text.length()));
         Node document = blocks.parse();
         int from = 0;
         for (int i = 0; i < most && from >= 0; i++) {
@@ -77,20 +74,20 @@ final class BlockCloser {
     private int closeFirst(Node document, int from) {
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             int start = block.getSourceSpans().get(0).getLineIndex();
-            Optional<Integer> mended = Optional.empty();
+            int closed = -1;
             if (start >= from && block instanceof FencedCodeBlock code) {
-                mended = closeFence(code, start);
+                closed = closeFence(code, start);
             } else if (start >= from && ProseCleaner.isComment(block)) {
-                mended = closeComment((HtmlBlock) block, start);
+                closed = closeComment((HtmlBlock) block, start);
             }
-            if (mended.isPresent()) {
-                return mended.get();
+            if (closed >= 0) {
+                return closed;
             }
         }
         return -1;
     }
 
-    private Optional<Integer> closeFence(FencedCodeBlock block, int start) {
+    private int closeFence(FencedCodeBlock block, int start) {
         String fence = block.getFenceCharacter().repeat(block.getOpeningFenceLength());
         String info = block.getInfo().strip();
         int end = start + 1 + (int) block.getLiteral().lines().count();
@@ -100,11 +97,11 @@ final class BlockCloser {
         boolean closed = block.getClosingFenceLength() != null;
         boolean swallows = info.isEmpty() ? another < end : swallowed < end;
         if (closed && !swallows) {
-            return Optional.empty();
+            return -1;
         }
         if (closed && another >= end && BlockKind.of(info).equals(Optional.of(BlockKind.TEACHER))) {
             faults.add(origins.get(heading), text("heading.in-teacher"));
-            return Optional.empty();
+            return -1;
         }
         faults.add(
                 origins.get(start),
@@ -112,30 +109,26 @@ final class BlockCloser {
                         "block.open",
                         info.isEmpty() ? text("a-block") : text("a-kind-of-block", info),
                         fence));
-        return swallowed < end ? insert(swallowed, fence) : Optional.empty();
+        return swallowed < end ? insert(swallowed, fence) : -1;
     }
 
-    private Optional<Integer> closeComment(HtmlBlock comment, int start) {
+    private int closeComment(HtmlBlock comment, int start) {
         int end = start + (int) comment.getLiteral().lines().count();
         int another = first(start + 1, end, line -> line.strip().startsWith(COMMENT_START));
         boolean closed = comment.getLiteral().contains(COMMENT_END);
         if (closed && another == end) {
-            return Optional.empty();
+            return -1;
         }
         faults.add(origins.get(start), text("comment.open", COMMENT_END));
         int blank = first(start + 1, end, String::isBlank);
         int place = Math.min(blank, another);
-        return place < end ? insert(place, COMMENT_END) : Optional.empty();
-    }
-
-    private interface BlockSign {
-        boolean of(String line);
+        return place < end ? insert(place, COMMENT_END) : -1;
     }
 
     /** The first line of this kind, or the end. */
-    private int first(int from, int end, BlockSign blockSign) {
+    private int first(int from, int end, Predicate<String> sign) {
         for (int i = from; i < Math.min(end, lines.size()); i++) {
-            if (blockSign.of(lines.get(i))) {
+            if (sign.test(lines.get(i))) {
                 return i;
             }
         }
@@ -151,9 +144,9 @@ final class BlockCloser {
     }
 
     /** Inserts a line that the file doesn't have; it gets the number of the line before it. */
-    private Optional<Integer> insert(int place, String line) {
+    private int insert(int place, String line) {
         lines.add(place, line);
         origins.add(place, origins.get(place - 1));
-        return Optional.of(place);
+        return place;
     }
 }

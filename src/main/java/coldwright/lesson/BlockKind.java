@@ -1,6 +1,7 @@
 package coldwright.lesson;
 
 import static coldwright.lesson.FaultList.text;
+import static coldwright.lesson.FaultList.unusable;
 
 import coldwright.text.NearestWord;
 
@@ -33,12 +34,7 @@ enum BlockKind {
         return words;
     }
 
-    /**
-     * The kind with these words.
-     *
-     * @param info the words after a fence; empty means plain text
-     * @return empty if there is no such kind
-     */
+    /** The kind with the words after a fence, plain text if there are none; empty if unknown. */
     static Optional<BlockKind> of(String info) {
         String tidy = tidy(info);
         return tidy.isEmpty()
@@ -46,16 +42,17 @@ enum BlockKind {
                 : Arrays.stream(values()).filter(word -> word.words.equals(tidy)).findFirst();
     }
 
-    /** The error message for unknown words. */
-    static String unknown(String info) {
-        String tidy = tidy(info);
+    /** As {@link #of}; refuses unknown words. */
+    static BlockKind named(String info) {
         List<String> known = Arrays.stream(values()).map(BlockKind::words).toList();
-        return text(
-                "block.unknown",
-                tidy,
-                NearestWord.to(tidy, known)
-                        .map(near -> text("near.block", near))
-                        .orElse(text("block.kinds")));
+        return of(info).orElseThrow(
+                        () ->
+                                unusable(
+                                        "block.unknown",
+                                        tidy(info),
+                                        NearestWord.to(tidy(info), known)
+                                                .map(near -> text("near.block", near))
+                                                .orElse(text("block.kinds"))));
     }
 
     private static String tidy(String info) {

@@ -1,31 +1,31 @@
 package coldwright.lesson;
 
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** One line of a check block. */
 public sealed interface CheckExpectation extends LessonClaim {
+    /** A year is a four-digit number that isn't part of a longer one and has no unit. */
+    Pattern PUBLISHED =
+            Pattern.compile(
+                    "(?<![\\d.,−-])(?:1[5-9]|20)\\d\\d(?![\\d%°]|[.,]\\d|\\s?(?:%|°|g|kg|ml|mL|W|J|s|K)(?![\\p{L}]))"
+                            + "|\\b(?:[Hh]andbook|USDA|Codex|CFR)\\b");
+
+    /** What a source says that nobody can look up. */
+    Pattern UNPUBLISHED = Pattern.compile("(?i)\\b(?:from memory|no source)\\b");
+
     /** The source of the expected value, as its author wrote it; may be empty. */
     String source();
 
     /**
-     * Whether the source can be looked up. It can if it names a year from 1500 to 2099, a Handbook,
-     * the Codex, the USDA or the CFR, and says neither "from memory" nor "no source".
-     *
-     * @return false if there is only a reason, or nothing
+     * Whether the source can be looked up: it names a year from 1500 to 2099, a Handbook, the
+     * Codex, the USDA or the CFR, and says neither "from memory" nor "no source".
      */
     default boolean namesPublishedSource() {
-        return PublishedSource.isNamedIn(source());
+        return PUBLISHED.matcher(source()).find() && !UNPUBLISHED.matcher(source()).find();
     }
 
-    /**
-     * Expects a number.
-     *
-     * @param line its line in the file
-     * @param expression Java to evaluate
-     * @param value the expected number
-     * @param tolerance allowed difference
-     * @param source where the value comes from; may be empty
-     */
+    /** Expects a number within a tolerance; its source may be empty. */
     record Value(int line, String expression, double value, double tolerance, String source)
             implements CheckExpectation {
         /** Whether a number is near enough. */
@@ -42,13 +42,7 @@ public sealed interface CheckExpectation extends LessonClaim {
         }
     }
 
-    /**
-     * Expects a true expression.
-     *
-     * @param line its line in the file
-     * @param expression Java to evaluate
-     * @param source why it must be; may be empty
-     */
+    /** Expects a true expression; the source is the reason why it must be, and may be empty. */
     record True(int line, String expression, String source) implements CheckExpectation {
         @Override
         public <T> T match(

@@ -1,12 +1,13 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.require;
 import static coldwright.lesson.FaultList.text;
+import static coldwright.lesson.FaultList.unusable;
 
 import coldwright.source.JavaSource;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,30 +25,22 @@ final class CheckReader {
     private static final Pattern WITH_UNIT =
             Pattern.compile(NUMBER + "(.*?)\\s+within\\s+" + NUMBER + "(.*)");
 
-    private final FaultList faults;
-
-    private CheckReader(FaultList faults) {
-        this.faults = faults;
-    }
+    private CheckReader() {}
 
     /**
-     * Reads a check block.
-     *
-     * @param text the text between its fences
-     * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
-     * @param faults collects the faults
-     * @return the valid lines
+     * The valid lines of a check block; {@code lineInFile} maps a line of the text, from 0, to its
+     * line in the file; −1 is the fence.
      */
     static List<CheckExpectation> read(String text, IntUnaryOperator lineInFile, FaultList faults) {
-        CheckReader reader = new CheckReader(faults);
         List<CheckExpectation> expectations = new ArrayList<>();
         boolean nothing = true;
         String[] lines = text.split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String one = lines[i].strip();
+            int line = lineInFile.applyAsInt(i);
             if (!one.isEmpty() && !one.startsWith("//")) {
                 nothing = false;
-                reader.expectation(lineInFile.applyAsInt(i), one).ifPresent(expectations::add);
+                faults.read(line, () -> expectation(line, one)).ifPresent(expectations::add);
             }
         }
         if (nothing) {
@@ -56,67 +49,45 @@ final class CheckReader {
         return expectations;
     }
 
-    private Optional<CheckExpectation> expectation(int line, String text) {
-        if (text.length() > LONGEST_LINE) {
-            faults.add(line, text("check.long", text.length(), LONGEST_LINE));
-            return Optional.empty();
-        }
+    private static CheckExpectation expectation(int line, String text) {
+        require(text.length() <= LONGEST_LINE, "check.long", text.length(), LONGEST_LINE);
         int mark = JavaSource.of(text).unquoted(SOURCE_MARK).stream().findFirst().orElse(-1);
-        String claim = mark < 0 ? text : text.substring(0, mark).strip();
+        String claim = " " + (mark < 0 ? text : text.substring(0, mark).strip());
         String source = mark < 0 ? "" : text.substring(mark + SOURCE_MARK.length()).strip();
-        List<Integer> places = JavaSource.of(" " + claim).unquoted(IS);
-        if (places.isEmpty()) {
-            faults.add(line, text("check.no-is", EXAMPLE));
-            return Optional.empty();
-        }
+        List<Integer> places = JavaSource.of(claim).unquoted(IS);
+        require(!places.isEmpty(), "check.no-is", EXAMPLE);
         int last = places.get(places.size() - 1);
-        String expression = (" " + claim).substring(0, last).strip();
-        String wanted = (" " + claim).substring(last + IS.length()).strip();
-        if (!JavaSource.of(expression).isBalanced()) {
-            faults.add(line, text("check.brackets", expression));
-            return Optional.empty();
-        }
-        if (!JavaSource.of(expression).namesSomething()) {
-            faults.add(line, text("check.no-name", EXAMPLE));
-            return Optional.empty();
-        }
+        String expression = claim.substring(0, last).strip();
+        String wanted = claim.substring(last + IS.length()).strip();
+        require(JavaSource.of(expression).isBalanced(), "check.brackets", expression);
+        require(JavaSource.of(expression).namesSomething(), "check.no-name", EXAMPLE);
         if (wanted.equals("true")) {
-            return Optional.of(new CheckExpectation.True(line, expression, source));
+            return new CheckExpectation.True(line, expression, source);
         }
         Matcher value = VALUE.matcher(wanted);
         if (!value.matches()) {
-            faults.add(line, faultOf(expression, wanted));
-            return Optional.empty();
+            throw unfit(expression, wanted);
         }
         double tolerance = NumberParser.parse(value.group(2));
-        if (tolerance < 0) {
-            faults.add(line, text("check.negative", NumberParser.format(tolerance)));
-            return Optional.empty();
-        }
-        return Optional.of(
-                new CheckExpectation.Value(
-                        line, expression, NumberParser.parse(value.group(1)), tolerance, source));
+        require(tolerance >= 0, "check.negative", tolerance);
+        return new CheckExpectation.Value(
+                line, expression, NumberParser.parse(value.group(1)), tolerance, source);
     }
 
-    private static String faultOf(String expression, String wanted) {
+    private static FaultList.Unusable unfit(String expression, String wanted) {
         Matcher unit = WITH_UNIT.matcher(wanted);
-        if (wanted.equals("false")) {
-            return text("check.false", expression);
-        }
-        if (NumberParser.hasComma(wanted)) {
-            return text("comma", wanted);
-        }
-        if (unit.matches()) {
-            return text("check.unit", wanted, unit.group(1), unit.group(3));
-        }
         Matcher tolerance = BAD_TOLERANCE.matcher(wanted);
-        if (tolerance.matches()) {
-            return text("check.tolerance", tolerance.group(2), tolerance.group(1));
-        }
         Matcher alone = NUMBER_ALONE.matcher(wanted);
-        if (alone.matches()) {
-            return text("check.no-tolerance", alone.group(1));
+        require(!wanted.equals("false"), "check.false", expression);
+        require(!NumberParser.hasComma(wanted), "comma", wanted);
+        if (unit.matches()) {
+            return unusable("check.unit", wanted, unit.group(1), unit.group(3));
         }
-        return text("check.unfit", wanted, EXAMPLE);
+        if (tolerance.matches()) {
+            return unusable("check.tolerance", tolerance.group(2), tolerance.group(1));
+        }
+        return alone.matches()
+                ? unusable("check.no-tolerance", alone.group(1))
+                : unusable("check.unfit", wanted, EXAMPLE);
     }
 }

@@ -33,12 +33,7 @@ public record Dial(
         return DialReader.read(code, line -> line, new FaultList(""));
     }
 
-    /**
-     * The position nearest to a value: a whole number of steps from the lower end, or an end.
-     *
-     * @param wanted any value
-     * @return a value within the range
-     */
+    /** The position nearest to a value: a whole number of steps from the lower end, or an end. */
     public double nearest(double wanted) {
         double notches = Math.rint((wanted - least) / step);
         double exact = Math.max(least, Math.min(most, least + notches * step));
@@ -47,12 +42,7 @@ public record Dial(
                 .doubleValue();
     }
 
-    /**
-     * A snippet with this dial's number replaced.
-     *
-     * @param code the snippet that the dial was read from
-     * @param newValue the new number
-     */
+    /** The snippet that it was read from, with another number in its place. */
     public String written(String code, double newValue) {
         return code.substring(0, start) + plain(newValue) + code.substring(end);
     }

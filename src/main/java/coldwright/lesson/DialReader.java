@@ -1,5 +1,6 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.require;
 import static coldwright.lesson.FaultList.text;
 
 import coldwright.source.JavaSource;
@@ -45,13 +46,7 @@ final class DialReader {
         this.faults = faults;
     }
 
-    /**
-     * Reads every dial of a snippet.
-     *
-     * @param lineInFile maps a line of the code, from 0, to its line in the file
-     * @param faults collects the faults
-     * @return the valid dials
-     */
+    /** The valid dials; {@code lineInFile} maps a line of the code, from 0, to the file's. */
     static List<Dial> read(String code, IntUnaryOperator lineInFile, FaultList faults) {
         DialReader reader = new DialReader(code, lineInFile, faults);
         List<Dial> dials = new ArrayList<>();
@@ -91,12 +86,18 @@ final class DialReader {
             }
             return Optional.empty();
         }
-        Optional<String> fault =
-                faultOf(declaration, range, depth, NumberParser.hasComma(said.group(2)));
-        fault.ifPresent(words -> faults.add(here, words));
-        return fault.isPresent()
-                ? Optional.empty()
-                : Optional.of(made(declaration, range, lineStart));
+        boolean commas = NumberParser.hasComma(said.group(2));
+        return faults.read(
+                here,
+                () -> {
+                    requireDeclaration(declaration, depth);
+                    String name = declaration.group("name");
+                    require(range.matches() || !commas, "dial.comma", name);
+                    require(range.matches(), "dial.no-range", name, EXAMPLE);
+                    Dial dial = made(declaration, range, lineStart);
+                    requireRange(dial, declaration.group("type").equals("int"));
+                    return dial;
+                });
     }
 
     /** Continues from the last line requested, because comments come in order. */
@@ -107,65 +108,28 @@ final class DialReader {
         return lineInFile.applyAsInt(line);
     }
 
-    private static Optional<String> faultOf(
-            Matcher declaration, Matcher range, int depth, boolean commas) {
+    private static void requireDeclaration(Matcher declaration, int depth) {
         String type = declaration.group("type");
         String name = declaration.group("name");
         String literal = declaration.group("value");
-        if (!TURNABLE.contains(type)) {
-            return Optional.of(text("dial.type", type, name));
-        }
-        if (depth > 0) {
-            return Optional.of(text("dial.in-brackets", name));
-        }
-        if (literal.matches(".*,.*=.*")) {
-            return Optional.of(text("dial.several", name));
-        }
-        if (!LITERAL.matcher(literal).matches()) {
-            return Optional.of(text("dial.start", name, literal));
-        }
-        if (!range.matches() && commas) {
-            return Optional.of(text("dial.comma", name));
-        }
-        if (!range.matches()) {
-            return Optional.of(text("dial.no-range", name, EXAMPLE));
-        }
-        return faultOfRange(type, name, numberOf(literal), range);
+        require(TURNABLE.contains(type), "dial.type", type, name);
+        require(depth <= 0, "dial.in-brackets", name);
+        require(!literal.matches(".*,.*=.*"), "dial.several", name);
+        require(LITERAL.matcher(literal).matches(), "dial.start", name, literal);
     }
 
-    private static Optional<String> faultOfRange(
-            String type, String name, double value, Matcher range) {
-        double least = NumberParser.parse(range.group(1));
-        double most = NumberParser.parse(range.group(2));
-        double step = NumberParser.parse(range.group(3));
-        if (!(least < most)) {
-            return Optional.of(
-                    text(
-                            "dial.reversed",
-                            name,
-                            NumberParser.format(least),
-                            NumberParser.format(most)));
-        }
-        if (!(step > 0)) {
-            return Optional.of(text("dial.step", name, NumberParser.format(step)));
-        }
-        if (step > most - least) {
-            return Optional.of(text("dial.step-large", name, NumberParser.format(step)));
-        }
-        if (value < least || value > most) {
-            return Optional.of(
-                    text(
-                            "dial.outside",
-                            name,
-                            NumberParser.format(value),
-                            NumberParser.format(least),
-                            NumberParser.format(most)));
-        }
-        boolean whole = isWhole(least) && isWhole(step) && isWhole(value);
-        if (type.equals("int") && !whole) {
-            return Optional.of(text("dial.whole", name));
-        }
-        return Optional.empty();
+    private static void requireRange(Dial dial, boolean whole) {
+        String name = dial.variable();
+        double least = dial.least();
+        double most = dial.most();
+        double step = dial.step();
+        double value = dial.value();
+        require(least < most, "dial.reversed", name, least, most);
+        require(step > 0, "dial.step", name, step);
+        require(step <= most - least, "dial.step-large", name, step);
+        require(value >= least && value <= most, "dial.outside", name, value, least, most);
+        boolean fits = isWhole(least) && isWhole(step) && isWhole(value);
+        require(fits || !whole, "dial.whole", name);
     }
 
     private static Dial made(Matcher declaration, Matcher range, int lineStart) {

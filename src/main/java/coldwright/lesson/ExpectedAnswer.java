@@ -11,47 +11,45 @@ import java.util.stream.Collectors;
 
 /** The right answer to a prediction or a question. */
 public sealed interface ExpectedAnswer {
-    /** Calls the function for this kind of answer. With a new kind every caller must treat it. */
-    <T> T match(
+    /** Chooses the function for this kind of answer. With a new kind every caller must treat it. */
+    <T> T of(Cases<T> cases);
+
+    /** Calls the function for this kind of answer. */
+    default <T> T match(
             Function<Choice, T> choice,
             Function<Several, T> several,
             Function<Amount, T> amount,
-            Function<Curve, T> curve);
+            Function<Curve, T> curve) {
+        return of(new Cases<>(choice, several, amount, curve));
+    }
 
-    /**
-     * A multiple choice.
-     *
-     * @param choices the options, two or more
-     * @param right index of the right one, from 0
-     */
+    /** A function for each kind of answer. */
+    record Cases<T>(
+            Function<Choice, T> choice,
+            Function<Several, T> several,
+            Function<Amount, T> amount,
+            Function<Curve, T> curve) {}
+
+    /** Two or more choices, with the index of the right one, from 0. */
     record Choice(List<String> choices, int right) implements ExpectedAnswer {
-        /** Makes defensive copies. */
         public Choice {
             choices = List.copyOf(choices);
         }
 
         @Override
-        public <T> T match(
-                Function<Choice, T> choice,
-                Function<Several, T> several,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
-            return choice.apply(this);
+        public <T> T of(Cases<T> cases) {
+            return cases.choice.apply(this);
         }
     }
 
     /**
-     * Choices of which several may be right.
-     *
-     * @param choices the options, two or more
-     * @param reasons the reason or belief behind each, empty where there is none
-     * @param right indices of the right ones, from 0; at least one
+     * Two or more choices of which several may be right: the reason or belief behind each, empty
+     * where there is none, and the indices of the right ones, from 0; at least one.
      */
     record Several(List<String> choices, List<String> reasons, Set<Integer> right)
             implements ExpectedAnswer {
         private static final String AND = "; ";
 
-        /** Makes defensive copies. */
         public Several {
             choices = List.copyOf(choices);
             reasons = List.copyOf(reasons);
@@ -59,12 +57,8 @@ public sealed interface ExpectedAnswer {
         }
 
         @Override
-        public <T> T match(
-                Function<Choice, T> choice,
-                Function<Several, T> several,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
-            return several.apply(this);
+        public <T> T of(Cases<T> cases) {
+            return cases.several.apply(this);
         }
 
         /** Some of the choices as one answer, in the order of the choices. */
@@ -73,9 +67,8 @@ public sealed interface ExpectedAnswer {
         }
 
         /**
-         * The choices of an answer that {@link #words} wrote.
-         *
-         * @return their indices; none if a part of the answer isn't a choice
+         * The indices of the choices in an answer that {@link #words} wrote; none if a part of the
+         * answer isn't a choice.
          */
         public Set<Integer> chosen(String said) {
             Set<Integer> found = new TreeSet<>();
@@ -90,39 +83,23 @@ public sealed interface ExpectedAnswer {
         }
     }
 
-    /**
-     * A number.
-     *
-     * @param value the right number
-     * @param unit its unit; may be empty
-     * @param within allowed difference, same unit
-     */
+    /** A number, its unit, which may be empty, and the allowed difference in that unit. */
     record Amount(double value, String unit, double within) implements ExpectedAnswer {
         private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
 
         @Override
-        public <T> T match(
-                Function<Choice, T> choice,
-                Function<Several, T> several,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
-            return amount.apply(this);
+        public <T> T of(Cases<T> cases) {
+            return cases.amount.apply(this);
         }
 
-        /**
-         * Whether a number counts as right.
-         *
-         * @param said a number, in the unit
-         */
+        /** Whether a number, in the unit, counts as right. */
         public boolean accepts(double said) {
             return Math.abs(said - value) <= within;
         }
 
         /**
-         * Reads a number as people type it.
-         *
-         * @param typed with a decimal point or comma, any kind of minus, with or without the unit
-         * @return empty if it isn't a number
+         * Reads a number as people type it, with a decimal point or comma, any kind of minus, with
+         * or without the unit; empty if it isn't a number.
          */
         public OptionalDouble read(String typed) {
             String text = typed.strip();
@@ -142,30 +119,14 @@ public sealed interface ExpectedAnswer {
         }
     }
 
-    /**
-     * A hand-drawn curve; the right answer is the first curve that the run draws.
-     *
-     * @param level the x axis
-     * @param upright the y axis
-     */
+    /** A hand-drawn curve on an x and a y axis; right is the first curve that the run draws. */
     record Curve(Scale level, Scale upright) implements ExpectedAnswer {
         @Override
-        public <T> T match(
-                Function<Choice, T> choice,
-                Function<Several, T> several,
-                Function<Amount, T> amount,
-                Function<Curve, T> curve) {
-            return curve.apply(this);
+        public <T> T of(Cases<T> cases) {
+            return cases.curve.apply(this);
         }
     }
 
-    /**
-     * An axis to draw along.
-     *
-     * @param label its quantity
-     * @param from its lower end
-     * @param to its upper end, above the lower
-     * @param unit may be empty
-     */
+    /** An axis to draw along: its quantity, its ends, the lower first, and its unit, if any. */
     record Scale(String label, double from, double to, String unit) {}
 }

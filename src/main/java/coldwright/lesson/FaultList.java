@@ -5,6 +5,8 @@ import coldwright.words.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Collects the faults in one file. */
 final class FaultList {
@@ -22,9 +24,40 @@ final class FaultList {
         this.file = file;
     }
 
+    /** A part of a lesson can't be used. */
+    static final class Unusable extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        private Unusable(String words) {
+            super(words, null, false, false);
+        }
+    }
+
     /** A message in the language shown, for a fault or an exception. */
     static String text(String key, Object... values) {
         return Phrase.of("lesson", key, values).shown();
+    }
+
+    /** The reason why a part can't be used. */
+    static Unusable unusable(String key, Object... values) {
+        return new Unusable(text(key, values));
+    }
+
+    /** Refuses a part unless a condition is met. */
+    static void require(boolean met, String key, Object... values) {
+        if (!met) {
+            throw unusable(key, values);
+        }
+    }
+
+    /** Reads a part that begins on a line; if it can't be used, that is a fault. */
+    <T> Optional<T> read(int line, Supplier<? extends T> part) {
+        try {
+            return Optional.of(part.get());
+        } catch (Unusable e) {
+            add(line, e.getMessage());
+            return Optional.empty();
+        }
     }
 
     void add(int line, String words) {

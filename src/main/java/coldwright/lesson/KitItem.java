@@ -1,5 +1,7 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.require;
+
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,20 +21,17 @@ public record KitItem(double amount, String unit, String name, int learners, boo
             Pattern.compile(
                     "kit:\\s*(about )?(\\d{1,6}(?:\\.\\d+)?) (?:(g|mL|pieces|min) )?(.{1,80}) for (class|[1-9]\\d?)");
 
-    /** Reads a line; empty if it isn't one. */
-    static Optional<KitItem> read(String line) {
+    /** Reads a line that begins with {@code kit:}; refuses one that isn't such a line. */
+    static KitItem read(String line) {
         Matcher found = LINE.matcher(line);
-        return found.matches() && Double.parseDouble(found.group(2)) > 0
-                ? Optional.of(
-                        new KitItem(
-                                Double.parseDouble(found.group(2)),
-                                Optional.ofNullable(found.group(3)).orElse(""),
-                                found.group(4),
-                                found.group(5).equals("class")
-                                        ? 0
-                                        : Integer.parseInt(found.group(5)),
-                                found.group(1) != null))
-                : Optional.empty();
+        require(found.matches() && Double.parseDouble(found.group(2)) > 0, "kit", line);
+        String learners = found.group(5);
+        return new KitItem(
+                Double.parseDouble(found.group(2)),
+                Optional.ofNullable(found.group(3)).orElse(""),
+                found.group(4),
+                learners.equals("class") ? 0 : Integer.parseInt(learners),
+                found.group(1) != null);
     }
 
     /** Whether it is the same thing, in whatever amount. */

@@ -30,7 +30,6 @@ public record Lesson(
         List<KitItem> kit,
         List<LessonFault> faults,
         String text) {
-    /** Makes defensive copies. */
     public Lesson {
         opening = List.copyOf(opening);
         steps = List.copyOf(steps);

@@ -64,19 +64,8 @@ final class LessonBuilder {
     }
 
     /** A lesson without content, only with its faults. */
-    static Lesson unreadable(String fileName, FaultList faults) {
-        return new Lesson(
-                fileName,
-                nameOf(fileName),
-                "",
-                "",
-                "",
-                "",
-                List.of(),
-                List.of(),
-                List.of(),
-                faults.inOrder(),
-                "");
+    Lesson unreadable() {
+        return lesson("");
     }
 
     void add(Node block) {
@@ -157,26 +146,19 @@ final class LessonBuilder {
     }
 
     private void addKit(HtmlBlock comment) {
+        IntUnaryOperator within = linesFrom(comment, 0);
         String[] lines = comment.getLiteral().split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
             String line = lines[i].strip();
             if (line.startsWith("kit:")) {
-                int place = linesFrom(comment, i).applyAsInt(0);
-                KitItem.read(line)
-                        .ifPresentOrElse(kit::add, () -> faults.add(place, text("kit", line)));
+                faults.read(within.applyAsInt(i), () -> KitItem.read(line)).ifPresent(kit::add);
             }
         }
     }
 
     private void addBlock(FencedCodeBlock block, int line) {
         String info = block.getInfo();
-        BlockKind word =
-                BlockKind.of(info)
-                        .orElseGet(
-                                () -> {
-                                    faults.add(line, BlockKind.unknown(info));
-                                    return BlockKind.PLAIN;
-                                });
+        BlockKind word = faults.read(line, () -> BlockKind.named(info)).orElse(BlockKind.PLAIN);
         if (word == BlockKind.PLAIN) {
             addProse(block);
             return;
@@ -217,13 +199,13 @@ final class LessonBuilder {
     }
 
     private void addTeacher(String text, int line, IntUnaryOperator within) {
-        ExplainedBlock notes = ExplainedBlock.of(text, within, faults);
-        if (notes.nodes().isEmpty()) {
+        ProseCleaner own = new ProseCleaner(faults, within);
+        List<Node> notes = own.blocks(text);
+        if (notes.isEmpty()) {
             faults.add(line, text("teacher.empty"));
             return;
         }
-        parts.add(
-                new LessonPart.Teacher(line, notes.nodes(), belowSnippet(notes.verifiedNumbers())));
+        parts.add(new LessonPart.Teacher(line, notes, belowSnippet(own.takeVerifiedNumbers())));
     }
 
     /** Verified numbers below a snippet; if there is no snippet, none, and a fault for each. */
@@ -252,13 +234,11 @@ final class LessonBuilder {
     }
 
     private void addProse(Node block) {
-        if (block instanceof FencedCodeBlock) {
-            prose.add(block);
-            return;
+        boolean code = block instanceof FencedCodeBlock;
+        if (!code) {
+            cleaner.clean(block);
         }
-        cleaner.clean(block);
-        boolean gone = block.getParent() == null;
-        if (!gone) {
+        if (code || block.getParent() != null) {
             prose.add(block);
         }
     }
@@ -284,15 +264,13 @@ final class LessonBuilder {
     }
 
     private void reportPredictionsWithoutSnippet() {
-        PartsByKind kinds = PartsByKind.of(parts);
         int lastRun =
-                kinds.snippets().stream()
+                LessonPart.only(LessonPart.Snippet.class, parts).stream()
                         .filter(snippet -> !snippet.given())
                         .mapToInt(LessonPart::line)
                         .max()
                         .orElse(0);
-        kinds.asked().stream()
-                .filter(LessonPart.Prediction.class::isInstance)
+        LessonPart.only(LessonPart.Prediction.class, parts).stream()
                 .filter(prediction -> prediction.line() > lastRun)
                 .forEach(prediction -> faults.add(prediction.line(), text("prediction.late")));
     }
@@ -305,9 +283,15 @@ final class LessonBuilder {
         if (steps.isEmpty()) {
             faults.add(1, text("no-step", STEP_EXAMPLE));
         }
+        return lesson(text);
+    }
+
+    private Lesson lesson(String text) {
+        Path last = Path.of(fileName).getFileName();
+        String name = last == null ? fileName : last.toString();
         return new Lesson(
                 fileName,
-                title.isEmpty() ? nameOf(fileName) : title,
+                title.isEmpty() ? name : title,
                 header.track(),
                 header.minutes(),
                 header.needs(),
@@ -317,10 +301,5 @@ final class LessonBuilder {
                 kit,
                 faults.inOrder(),
                 text);
-    }
-
-    private static String nameOf(String fileName) {
-        Path last = Path.of(fileName).getFileName();
-        return last == null ? fileName : last.toString();
     }
 }

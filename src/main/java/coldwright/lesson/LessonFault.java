@@ -1,11 +1,8 @@
 package coldwright.lesson;
 
 /**
- * An error in a lesson's text.
- *
- * @param file the file's name
- * @param line the line, from 1; 0 for the whole file
- * @param words one sentence: what is wrong and how to fix it
+ * An error in a lesson's text: its line, from 1, 0 for the whole file, and what is wrong and how to
+ * fix it.
  */
 public record LessonFault(String file, int line, String words) {
     @Override

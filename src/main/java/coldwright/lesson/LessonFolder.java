@@ -17,34 +17,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.jar.JarFile;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The lessons of one folder, in the order of their file names: {@code 01-…}, {@code 02-…}. */
 public final class LessonFolder {
     private static final String FOLDER = "lessons";
-    private static final String ENDING = ".md";
+    private static final String COURSE_BOOK = "docs/course.md";
 
     /** The minimum length of a word for guessing a lesson's name. */
     private static final int SHORTEST_WORD = 4;
 
-    private final Map<String, Source> sources;
+    private final Map<String, Supplier<Lesson>> sources;
     private Set<String> texts = Set.of();
 
-    private LessonFolder(Map<String, Source> sources) {
+    private LessonFolder(Map<String, Supplier<Lesson>> sources) {
         this.sources = sources;
     }
 
-    private interface Source {
-        Lesson read();
-    }
-
-    /**
-     * The lessons that come with the program.
-     *
-     * @return empty if the program has no lessons
-     */
+    /** The lessons that come with the program; none if it has none. */
     public static LessonFolder ofThisProgram() {
         try {
             Path program =
@@ -62,33 +54,21 @@ public final class LessonFolder {
         }
     }
 
-    /**
-     * The lessons of a folder.
-     *
-     * @param folder only its {@code .md} files are read
-     * @return empty if there is no such folder
-     */
+    /** The lessons of a folder, its {@code .md} files; none if there is no such folder. */
     public static LessonFolder in(Path folder) {
-        Map<String, Source> sources = new TreeMap<>();
-        try (Stream<Path> files = Files.list(folder)) {
-            files.filter(file -> file.toString().endsWith(ENDING))
-                    .forEach(
-                            file ->
-                                    sources.put(
-                                            nameOf(file.getFileName().toString()),
-                                            () -> LessonReader.read(file)));
-        } catch (IOException e) {
-            return new LessonFolder(Map.of());
+        Map<String, Supplier<Lesson>> sources = new TreeMap<>();
+        for (String file : LessonReader.lessonsIn(folder)) {
+            sources.put(nameOf(file), () -> LessonReader.read(folder.resolve(file)));
         }
         return new LessonFolder(sources);
     }
 
-    private static Map<String, Source> inJar(Path jar) throws IOException {
-        Map<String, Source> sources = new TreeMap<>();
+    private static Map<String, Supplier<Lesson>> inJar(Path jar) throws IOException {
+        Map<String, Supplier<Lesson>> sources = new TreeMap<>();
         try (JarFile file = new JarFile(jar.toFile())) {
             file.stream()
                     .map(entry -> entry.getName())
-                    .filter(name -> name.matches(FOLDER + "/[^/]+\\" + ENDING))
+                    .filter(name -> name.matches(FOLDER + "/[^/]+\\" + LessonReader.ENDING))
                     .forEach(
                             name ->
                                     sources.put(
@@ -96,6 +76,13 @@ public final class LessonFolder {
                                             () -> readResource(name)));
         }
         return sources;
+    }
+
+    /** The course book, a page in the form of a lesson; empty if it isn't packaged. */
+    public static Optional<Lesson> courseBook() {
+        return LessonFolder.class.getResource("/" + COURSE_BOOK) == null
+                ? Optional.empty()
+                : Optional.of(readResource(COURSE_BOOK));
     }
 
     private static Lesson readResource(String name) {
@@ -111,11 +98,7 @@ public final class LessonFolder {
         return List.copyOf(sources.keySet());
     }
 
-    /**
-     * Whether a lesson of this folder has exactly this text.
-     *
-     * @param text a lesson's whole text
-     */
+    /** Whether a lesson of this folder has exactly this whole text. */
     public synchronized boolean contains(String text) {
         if (texts.isEmpty()) {
             texts = names().stream().map(name -> read(name).text()).collect(Collectors.toSet());
@@ -123,38 +106,34 @@ public final class LessonFolder {
         return texts.contains(text);
     }
 
-    /**
-     * Reads a lesson of this folder.
-     *
-     * @param name one of {@link #names()}
-     * @return the lesson, with its faults
-     * @throws IllegalArgumentException if there is no such lesson
-     */
+    /** Reads a lesson, one of {@link #names}, with its faults; refuses another name. */
     public Lesson read(String name) {
-        Source source = sources.get(name);
+        Supplier<Lesson> source = sources.get(name);
         if (source == null) {
             throw new IllegalArgumentException(noLesson(name));
         }
-        return source.read();
+        return source.get();
     }
 
     /**
-     * Finds a lesson by its name, its number, words of its name, or the path of any lesson file.
+     * Finds a lesson by its name, its number, words of its name, or the path of any lesson file,
+     * such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code mine/oats.md};
+     * {@code course} is the course book.
      *
-     * @param words such as {@code 1}, {@code 05-sugar-against-ice}, {@code sugar} or {@code
-     *     mine/oats.md}
-     * @return the lesson, with its faults
      * @throws IllegalArgumentException if there is none; its one-sentence message names the nearest
      */
     public Lesson find(String words) {
         Optional<Path> file = pathOf(words).filter(Files::exists);
-        boolean looksLikePath = words.endsWith(ENDING) || words.matches(".*[/\\\\].*");
+        boolean looksLikePath = words.endsWith(LessonReader.ENDING) || words.matches(".*[/\\\\].*");
         if (looksLikePath && file.isPresent()) {
             return LessonReader.read(file.get());
         }
         Optional<String> name = nameFor(words);
         if (name.isPresent()) {
             return read(name.get());
+        }
+        if (words.equals("course") && file.isEmpty() && courseBook().isPresent()) {
+            return courseBook().get();
         }
         if (file.isPresent()) {
             return LessonReader.read(file.get());
@@ -213,7 +192,9 @@ public final class LessonFolder {
     }
 
     private static String nameOf(String file) {
-        return file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : file;
+        return file.endsWith(LessonReader.ENDING)
+                ? file.substring(0, file.length() - LessonReader.ENDING.length())
+                : file;
     }
 
     private static Optional<Path> pathOf(String words) {

@@ -1,6 +1,8 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.require;
 import static coldwright.lesson.FaultList.text;
+import static coldwright.lesson.FaultList.unusable;
 
 import coldwright.text.NearestWord;
 
@@ -37,9 +39,9 @@ record LessonHeader(String track, String minutes, String needs, String asks) {
         Map<String, String> values = new HashMap<>();
         String[] lines = inside(comment).split("\n", -1);
         for (int i = 0; i < lines.length; i++) {
-            if (!lines[i].isBlank()) {
-                int line = lineInFile.applyAsInt(i);
-                faultOf(lines[i].strip(), values).ifPresent(words -> faults.add(line, words));
+            String line = lines[i].strip();
+            if (!line.isEmpty()) {
+                faults.read(lineInFile.applyAsInt(i), () -> take(line, values));
             }
         }
         return new LessonHeader(
@@ -49,28 +51,22 @@ record LessonHeader(String track, String minutes, String needs, String asks) {
                 values.getOrDefault("asks", ""));
     }
 
-    /** Stores one entry; returns its error if it has one. */
-    private static Optional<String> faultOf(String text, Map<String, String> values) {
-        String key = keyOf(text);
-        if (key.isEmpty()) {
-            return Optional.of(text("head.unfit", text));
-        }
+    /** Stores one entry and returns its value; refuses one that isn't valid. */
+    private static String take(String line, Map<String, String> values) {
+        String key = keyOf(line);
+        require(!key.isEmpty(), "head.unfit", line);
         if (!KEYS.contains(key)) {
-            return Optional.of(
-                    text(
-                            "head.unknown",
-                            key,
-                            NearestWord.to(key, KEYS)
-                                    .map(near -> text("near", near))
-                                    .orElse(text("head.keys"))));
+            Optional<String> near = NearestWord.to(key, KEYS);
+            throw unusable(
+                    "head.unknown",
+                    key,
+                    near.map(word -> text("near", word)).orElse(text("head.keys")));
         }
-        String value = text.substring(text.indexOf(':') + 1).strip();
-        if (key.equals("asks") && !value.equals("everything") && !AskedFile.isMeantBy(value)) {
-            return Optional.of(text("head.asks", value));
-        }
-        return values.putIfAbsent(key, value) == null
-                ? Optional.empty()
-                : Optional.of(text("head.twice", key));
+        String value = line.substring(line.indexOf(':') + 1).strip();
+        boolean asks = value.equals("everything") || AskedFile.isMeantBy(value);
+        require(asks || !key.equals("asks"), "head.asks", value);
+        require(values.putIfAbsent(key, value) == null, "head.twice", key);
+        return value;
     }
 
     private static String keyOf(String text) {

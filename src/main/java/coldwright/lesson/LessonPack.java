@@ -2,7 +2,9 @@ package coldwright.lesson;
 
 import static coldwright.lesson.FaultList.text;
 
-import java.io.ByteArrayOutputStream;
+import coldwright.text.TextFile;
+
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -12,9 +14,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
@@ -29,11 +31,9 @@ public final class LessonPack {
 
     static final int MOST_ENTRIES = 1000;
     static final long MOST_BYTES = 20_000_000;
-    private static final String LESSON = ".md";
-    private static final int BLOCK = 8192;
 
     private final String name;
-    private final Map<String, byte[]> lessons = new TreeMap<>();
+    private final Map<String, byte[]> files = new TreeMap<>();
     private final Set<String> seen = new HashSet<>();
     private long bytesSoFar;
 
@@ -41,20 +41,14 @@ public final class LessonPack {
         this.name = name;
     }
 
-    /**
-     * Whether a path is a pack: a folder, or a name like a zip file's.
-     *
-     * @return true if {@link #of} can be tried on it
-     */
+    /** Whether {@link #of} can be tried on a path: a folder, or a name like a zip file's. */
     public static boolean isOne(Path path) {
         return path.toString().toLowerCase(Locale.ROOT).endsWith(ENDING) || Files.isDirectory(path);
     }
 
     /**
-     * Reads all lessons of a folder or zip file.
+     * Reads all lessons of a zip file, or of a folder itself, in the order of their names.
      *
-     * @param path a zip file, or a folder whose own {@code .md} files are read
-     * @return the lessons, in the order of their names, with their faults
      * @throws IllegalArgumentException as {@link #read}; one sentence
      */
     public static List<Lesson> of(Path path) {
@@ -62,26 +56,17 @@ public final class LessonPack {
     }
 
     private static List<Lesson> in(Path folder) {
-        try (Stream<Path> files = Files.list(folder)) {
-            List<Lesson> lessons =
-                    files.filter(file -> file.toString().endsWith(LESSON))
-                            .sorted()
-                            .map(LessonReader::read)
-                            .toList();
-            if (lessons.isEmpty()) {
-                throw new IllegalArgumentException(text("pack.none", folder));
-            }
-            return lessons;
-        } catch (IOException e) {
-            throw new IllegalArgumentException(text("pack.not-allowed", folder), e);
+        List<String> names = LessonReader.lessonsIn(folder);
+        if (names.isEmpty()) {
+            String why = Files.isReadable(folder) ? "pack.none" : "pack.not-allowed";
+            throw new IllegalArgumentException(text(why, folder));
         }
+        return names.stream().map(name -> LessonReader.read(folder.resolve(name))).toList();
     }
 
     /**
-     * Reads all lessons of a zip file.
+     * Reads all lessons of a zip file, also in its folders, in the order of their names.
      *
-     * @param file a zip file; its {@code .md} files are read, also in folders
-     * @return the lessons, in the order of their names, with their faults
      * @throws IllegalArgumentException if it can't be read, contains no lesson, more than {@value
      *     #MOST_ENTRIES} entries, more than {@value #MOST_BYTES} bytes unpacked, or a name or link
      *     that leads out of it; one sentence
@@ -102,20 +87,37 @@ public final class LessonPack {
                 throw pack.tooLarge();
             }
             pack.refuseLinks(all);
-            pack.unpack(
-                    new ZipInputStream(
-                            new java.io.ByteArrayInputStream(all), StandardCharsets.UTF_8));
+            pack.unpack(new ZipInputStream(new ByteArrayInputStream(all), StandardCharsets.UTF_8));
         } catch (ZipException e) {
             throw new IllegalArgumentException(text("pack.damaged", name), e);
         } catch (IOException e) {
             throw new IllegalArgumentException(text("pack.early", name), e);
         }
-        if (pack.lessons.isEmpty()) {
+        List<Lesson> lessons =
+                pack.files.keySet().stream()
+                        .filter(LessonPack::isLesson)
+                        .map(pack::lesson)
+                        .toList();
+        if (lessons.isEmpty()) {
             throw new IllegalArgumentException(text("pack.none", name));
         }
-        return pack.lessons.entrySet().stream()
-                .map(one -> LessonReader.read(name + "/" + one.getKey(), one.getValue()))
-                .toList();
+        return lessons;
+    }
+
+    private static boolean isLesson(String path) {
+        return path.toLowerCase(Locale.ROOT).endsWith(LessonReader.ENDING);
+    }
+
+    /** A lesson of the pack; the file that it asks for is beside it in the pack. */
+    private Lesson lesson(String path) {
+        String folder = path.substring(0, path.lastIndexOf('/') + 1);
+        return LessonReader.read(
+                name + "/" + path,
+                files.get(path),
+                asked ->
+                        Optional.ofNullable(files.get(folder + asked))
+                                .map(bytes -> TextFile.of(bytes, AskedFile.MOST_BYTES))
+                                .orElseGet(() -> TextFile.missing(text("asks.not-packed"))));
     }
 
     private void unpack(ZipInputStream zip) throws IOException {
@@ -131,10 +133,9 @@ public final class LessonPack {
             if (!seen.add(path.toLowerCase(Locale.ROOT))) {
                 throw new IllegalArgumentException(text("pack.twice", name, path));
             }
-            boolean lesson = !entry.isDirectory() && path.toLowerCase(Locale.ROOT).endsWith(LESSON);
-            byte[] bytes = bytes(zip, lesson ? LessonFile.MOST_BYTES : MOST_BYTES, path);
-            if (lesson) {
-                lessons.put(path, bytes);
+            byte[] bytes = bytes(zip, isLesson(path) ? LessonReader.MOST_BYTES : MOST_BYTES, path);
+            if (!entry.isDirectory()) {
+                files.put(path, bytes);
             }
         }
     }
@@ -168,20 +169,15 @@ public final class LessonPack {
     }
 
     private byte[] bytes(InputStream entry, long most, String path) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        byte[] block = new byte[BLOCK];
-        int read;
-        while ((read = entry.read(block)) >= 0) {
-            bytesSoFar += read;
-            if (bytesSoFar > MOST_BYTES) {
-                throw tooLarge();
-            }
-            if (bytes.size() + read > most) {
-                throw new IllegalArgumentException(text("pack.lesson-size", name, path, most));
-            }
-            bytes.write(block, 0, read);
+        byte[] bytes = entry.readNBytes((int) Math.min(most, MOST_BYTES - bytesSoFar) + 1);
+        bytesSoFar += bytes.length;
+        if (bytesSoFar > MOST_BYTES) {
+            throw tooLarge();
         }
-        return bytes.toByteArray();
+        if (bytes.length > most) {
+            throw new IllegalArgumentException(text("pack.lesson-size", name, path, most));
+        }
+        return bytes;
     }
 
     private IllegalArgumentException tooLarge() {

@@ -6,11 +6,16 @@ import java.util.List;
 
 /** A part of a step. */
 public sealed interface LessonPart {
-    /** The line in the file where it begins, from 1. */
+    /** The line in the file where it begins, from 1; of a block, the line of its fence. */
     int line();
 
     /** Calls the visitor's method for this kind of part. */
     void accept(Visitor visitor);
+
+    /** The parts of one kind, in order. */
+    static <P extends LessonPart> List<P> only(Class<P> kind, List<LessonPart> parts) {
+        return parts.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
 
     /**
      * Handles every kind of part. Its methods have no default, so that a new kind compiles only
@@ -36,16 +41,9 @@ public sealed interface LessonPart {
         void check(Check check);
     }
 
-    /**
-     * Text to read.
-     *
-     * @param line where it begins
-     * @param nodes the parsed blocks, in order; read-only
-     * @param verifiedNumbers the verified numbers in it
-     */
+    /** Text to read: its parsed blocks, read-only, and the verified numbers in it. */
     record Prose(int line, List<Node> nodes, List<VerifiedNumber> verifiedNumbers)
             implements LessonPart {
-        /** Makes defensive copies. */
         public Prose {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -57,17 +55,9 @@ public sealed interface LessonPart {
         }
     }
 
-    /**
-     * Notes only for the teacher: misconceptions, timing, questions to ask. Learners don't see
-     * them.
-     *
-     * @param line line of its fence
-     * @param nodes the parsed blocks, in order; read-only
-     * @param verifiedNumbers the verified numbers in it
-     */
+    /** Notes only for the teacher, as {@link Prose}: misconceptions, timing, questions to ask. */
     record Teacher(int line, List<Node> nodes, List<VerifiedNumber> verifiedNumbers)
             implements LessonPart {
-        /** Makes defensive copies. */
         public Teacher {
             nodes = List.copyOf(nodes);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -80,9 +70,8 @@ public sealed interface LessonPart {
     }
 
     /**
-     * Java to run.
+     * Java to run, from the line after its fence.
      *
-     * @param line line of its fence; its code begins on the next line
      * @param given whether it runs automatically and is shown folded
      * @param dials its numbers with sliders
      * @param solution for an exercise, Java that solves it, which the author's checks run instead
@@ -90,25 +79,18 @@ public sealed interface LessonPart {
      */
     record Snippet(int line, String code, boolean given, List<Dial> dials, String solution)
             implements LessonPart {
-        /** Makes defensive copies. */
         public Snippet {
             dials = List.copyOf(dials);
+        }
+
+        /** A snippet that isn't an exercise. */
+        public Snippet(int line, String code, boolean given, List<Dial> dials) {
+            this(line, code, given, dials, "");
         }
 
         @Override
         public void accept(Visitor visitor) {
             visitor.snippet(this);
-        }
-
-        /**
-         * A snippet that isn't an exercise.
-         *
-         * @param line line of its fence; its code begins on the next line
-         * @param given whether it runs automatically and is shown folded
-         * @param dials its numbers with sliders
-         */
-        public Snippet(int line, String code, boolean given, List<Dial> dials) {
-            this(line, code, given, dials, "");
         }
 
         /** The same snippet with a solution. */
@@ -125,19 +107,11 @@ public sealed interface LessonPart {
         /** The right answer. */
         ExpectedAnswer answer();
 
-        /** CommonMark blocks to show after the answer; may be empty. */
+        /** CommonMark blocks to show after the answer, or after the run; may be empty. */
         List<Node> explanation();
     }
 
-    /**
-     * A question to answer before the run.
-     *
-     * @param line line of its fence
-     * @param question the question, one line
-     * @param answer the right answer
-     * @param explanation CommonMark blocks to show after the run; may be empty
-     * @param verifiedNumbers the verified numbers of the explanation, checked after that run
-     */
+    /** A question to answer before a run, after which the explanation's numbers are verified. */
     record Prediction(
             int line,
             String question,
@@ -145,7 +119,6 @@ public sealed interface LessonPart {
             List<Node> explanation,
             List<VerifiedNumber> verifiedNumbers)
             implements Asked {
-        /** Makes defensive copies. */
         public Prediction {
             explanation = List.copyOf(explanation);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -157,15 +130,7 @@ public sealed interface LessonPart {
         }
     }
 
-    /**
-     * A question without a run: recall, or a part of a test.
-     *
-     * @param line line of its fence
-     * @param question the question, one line
-     * @param answer its choices, of which several may be right
-     * @param explanation CommonMark blocks to show after the answer; may be empty
-     * @param verifiedNumbers the verified numbers of the explanation, checked where it is
-     */
+    /** A question without a run: recall, or a part of a test; several choices may be right. */
     record Question(
             int line,
             String question,
@@ -173,7 +138,6 @@ public sealed interface LessonPart {
             List<Node> explanation,
             List<VerifiedNumber> verifiedNumbers)
             implements Asked {
-        /** Makes defensive copies. */
         public Question {
             explanation = List.copyOf(explanation);
             verifiedNumbers = List.copyOf(verifiedNumbers);
@@ -185,14 +149,8 @@ public sealed interface LessonPart {
         }
     }
 
-    /**
-     * Checks on the snippets above.
-     *
-     * @param line line of its fence
-     * @param expectations one per line
-     */
+    /** Checks on the snippets above, one per line. */
     record Check(int line, List<CheckExpectation> expectations) implements LessonPart {
-        /** Validates and copies the components. */
         public Check {
             expectations = List.copyOf(expectations);
         }

@@ -19,13 +19,4 @@ final class NumberParser {
     static double parse(String text) {
         return Double.parseDouble(text.replace('−', '-').replace(" ", "").replace("_", ""));
     }
-
-    /** Formats a number as a lesson would. */
-    static String format(double value) {
-        String text =
-                value == Math.rint(value) && Math.abs(value) < 1e15
-                        ? Long.toString((long) value)
-                        : Double.toString(value);
-        return text.replace('-', '−');
-    }
 }

@@ -1,6 +1,9 @@
 package coldwright.lesson;
 
+import static coldwright.lesson.FaultList.require;
 import static coldwright.lesson.FaultList.text;
+
+import org.commonmark.node.Node;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -31,9 +34,11 @@ final class PredictionReader {
     private final List<String> question = new ArrayList<>();
     private final List<String> choices = new ArrayList<>();
     private final List<Integer> right = new ArrayList<>();
-    private final List<String> numbers = new ArrayList<>();
-    private final List<String> curves = new ArrayList<>();
-    private int numberLine;
+
+    /** The lines that begin with {@code number:} or {@code curve:}. */
+    private final List<String> typed = new ArrayList<>();
+
+    private int typedLine;
 
     private PredictionReader(IntUnaryOperator lineInFile, FaultList faults, boolean runless) {
         this.runless = runless;
@@ -44,12 +49,9 @@ final class PredictionReader {
     /**
      * Reads a prediction block, or a question block.
      *
-     * @param text the text between its fences
      * @param lineInFile maps a line of the text, from 0, to its line in the file; −1 is the fence
-     * @param faults collects the faults
      * @param runless whether it is a question block, which no run answers
      * @param tried the verified numbers of a question block that can be tried where it is
-     * @return what is asked, if valid
      */
     static Optional<LessonPart.Asked> read(
             String text,
@@ -61,44 +63,35 @@ final class PredictionReader {
         PredictionReader reader = new PredictionReader(lineInFile, faults, runless);
         int end = reader.readUntilExplanation(lines);
         String explanation = String.join("\n", List.of(lines).subList(end, lines.length));
-        Optional<ExpectedAnswer> answer = reader.answer();
-        if (answer.isEmpty()) {
-            return Optional.empty();
-        }
-        ExplainedBlock after =
-                ExplainedBlock.of(explanation, i -> lineInFile.applyAsInt(end + i), faults);
+        ProseCleaner cleaner = new ProseCleaner(faults, i -> lineInFile.applyAsInt(end + i));
         int line = lineInFile.applyAsInt(-1);
         String question = String.join(" ", reader.question);
-        List<VerifiedNumber> numbers = after.verifiedNumbers();
-        return answer.map(
-                right ->
-                        right instanceof ExpectedAnswer.Several several
-                                ? new LessonPart.Question(
-                                        line,
-                                        question,
-                                        several,
-                                        after.nodes(),
-                                        tried.apply(numbers))
-                                : new LessonPart.Prediction(
-                                        line, question, right, after.nodes(), numbers));
+        return reader.answer(line)
+                .map(
+                        right -> {
+                            List<Node> after = cleaner.blocks(explanation);
+                            List<VerifiedNumber> numbers = cleaner.takeVerifiedNumbers();
+                            return right instanceof ExpectedAnswer.Several several
+                                    ? new LessonPart.Question(
+                                            line, question, several, after, tried.apply(numbers))
+                                    : new LessonPart.Prediction(
+                                            line, question, right, after, numbers);
+                        });
     }
 
     private int readUntilExplanation(String[] lines) {
         for (int i = 0; i < lines.length; i++) {
             String line = withoutVerifiedNumbers(lines[i].strip(), lineInFile.applyAsInt(i));
-            boolean answered = !choices.isEmpty() || !numbers.isEmpty() || !curves.isEmpty();
+            boolean answered = !choices.isEmpty() || !typed.isEmpty();
             if (line.isEmpty()) {
                 if (answered) {
                     return i;
                 }
             } else if (isChoice(line)) {
                 choice(line);
-            } else if (!runless && line.startsWith("number:")) {
-                numbers.add(line);
-                numberLine = lineInFile.applyAsInt(i);
-            } else if (!runless && line.startsWith(CURVE)) {
-                curves.add(line.substring(CURVE.length()));
-                numberLine = lineInFile.applyAsInt(i);
+            } else if (!runless && (line.startsWith("number:") || line.startsWith(CURVE))) {
+                typed.add(line);
+                typedLine = lineInFile.applyAsInt(i);
             } else if (!answered) {
                 question.add(line);
             } else if (!choices.isEmpty() && Character.isWhitespace(lines[i].charAt(0))) {
@@ -140,79 +133,58 @@ final class PredictionReader {
         return runless ? choice.split(BECAUSE, 2)[0].strip() : choice;
     }
 
-    private Optional<ExpectedAnswer> answer() {
-        Optional<String> fault = faultOfShape();
-        if (fault.isPresent()) {
-            faults.add(lineInFile.applyAsInt(-1), fault.get());
+    private Optional<ExpectedAnswer> answer(int fence) {
+        if (faults.read(fence, this::requireOneWay).isEmpty()) {
             return Optional.empty();
         }
-        if (runless) {
-            List<String> words = choices.stream().map(this::withoutReason).toList();
-            List<String> reasons =
-                    choices.stream()
-                            .map(one -> one.substring(withoutReason(one).length()))
-                            .map(one -> one.replaceFirst(BECAUSE, "").strip())
-                            .toList();
-            return Optional.of(new ExpectedAnswer.Several(words, reasons, Set.copyOf(right)));
+        if (choices.isEmpty()) {
+            String line = typed.get(0);
+            return faults.read(
+                    typedLine,
+                    () ->
+                            line.startsWith(CURVE)
+                                    ? CurveAxesReader.read(line.substring(CURVE.length()))
+                                    : number(line));
         }
-        if (!curves.isEmpty()) {
-            return CurveAxesReader.read(curves.get(0), numberLine, faults);
-        }
-        return numbers.isEmpty()
-                ? Optional.of(new ExpectedAnswer.Choice(choices, right.get(0)))
-                : number(numbers.get(0));
+        return Optional.of(runless ? several() : new ExpectedAnswer.Choice(choices, right.get(0)));
     }
 
-    private Optional<String> faultOfShape() {
-        if (question.isEmpty()) {
-            return Optional.of(text("prediction.no-question"));
+    /** Refuses a question without an answer, or with answers in more than one way. */
+    private int requireOneWay() {
+        require(!question.isEmpty(), "prediction.no-question");
+        int lines = typed.size();
+        String none = runless ? "question.no-choice" : "prediction.no-answer";
+        require(!choices.isEmpty() || lines > 0, none);
+        require(lines == 0 || lines == 1 && choices.isEmpty(), "prediction.several-ways");
+        if (lines == 0) {
+            long different = choices.stream().map(this::withoutReason).distinct().count();
+            require(!choices.contains(""), "choice.empty");
+            require(choices.size() > 1, "choice.one");
+            require(different == choices.size(), "choice.same");
+            require(!right.isEmpty(), "choice.none-right");
+            require(right.size() == 1 || runless, "choice.many-right", right.size());
         }
-        int lines = numbers.size() + curves.size();
-        if (choices.isEmpty() && lines == 0) {
-            return Optional.of(text(runless ? "question.no-choice" : "prediction.no-answer"));
-        }
-        if (lines > 0) {
-            return lines == 1 && choices.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(text("prediction.several-ways"));
-        }
-        if (choices.contains("")) {
-            return Optional.of(text("choice.empty"));
-        }
-        if (choices.size() < 2) {
-            return Optional.of(text("choice.one"));
-        }
-        if (choices.stream().map(this::withoutReason).distinct().count() < choices.size()) {
-            return Optional.of(text("choice.same"));
-        }
-        if (right.isEmpty()) {
-            return Optional.of(text("choice.none-right"));
-        }
-        if (right.size() > 1 && !runless) {
-            return Optional.of(text("choice.many-right", right.size()));
-        }
-        return Optional.empty();
+        return lines;
     }
 
-    private Optional<ExpectedAnswer> number(String line) {
+    private ExpectedAnswer several() {
+        return new ExpectedAnswer.Several(
+                choices.stream().map(this::withoutReason).toList(),
+                choices.stream()
+                        .map(one -> one.substring(withoutReason(one).length()))
+                        .map(one -> one.replaceFirst(BECAUSE, "").strip())
+                        .toList(),
+                Set.copyOf(right));
+    }
+
+    private static ExpectedAnswer number(String line) {
         Matcher said = NUMBER.matcher(line);
-        if (NumberParser.hasComma(line) && !said.matches()) {
-            faults.add(numberLine, text("comma", line));
-            return Optional.empty();
-        }
-        if (said.matches() && NumberParser.parse(said.group(3)) < 0) {
-            faults.add(numberLine, text("number.negative", line));
-            return Optional.empty();
-        }
-        if (line.length() > LONGEST_NUMBER || !said.matches()) {
-            faults.add(numberLine, text("number.unfit", line));
-            return Optional.empty();
-        }
+        boolean fits = said.matches();
+        require(fits || !NumberParser.hasComma(line), "comma", line);
+        require(fits && line.length() <= LONGEST_NUMBER, "number.unfit", line);
+        double within = NumberParser.parse(said.group(3));
+        require(within >= 0, "number.negative", line);
         String unit = said.group(2) == null ? "" : said.group(2).strip();
-        return Optional.of(
-                new ExpectedAnswer.Amount(
-                        NumberParser.parse(said.group(1)),
-                        unit,
-                        NumberParser.parse(said.group(3))));
+        return new ExpectedAnswer.Amount(NumberParser.parse(said.group(1)), unit, within);
     }
 }

@@ -12,11 +12,7 @@ public final class Prelude {
 
     private Prelude() {}
 
-    /**
-     * The import declarations that are added, invisibly, above each snippet.
-     *
-     * @return complete declarations, such as {@code import java.util.*;}
-     */
+    /** Complete declarations that are added, invisibly, above each snippet. */
     public static List<String> imports() {
         try (InputStream in = Prelude.class.getResourceAsStream(RESOURCE)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);

@@ -9,6 +9,7 @@ import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
+import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.Node;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
@@ -39,10 +40,7 @@ final class ProseCleaner extends AbstractVisitor {
     private int line;
 
     /**
-     * Creates a cleaner.
-     *
-     * @param faults collects the faults
-     * @param lineInFile maps a parsed line, from 0, to its line in the file, from 1
+     * A cleaner; {@code lineInFile} maps a parsed line, from 0, to its line in the file, from 1.
      */
     ProseCleaner(FaultList faults, IntUnaryOperator lineInFile) {
         this.faults = faults;
@@ -93,6 +91,22 @@ final class ProseCleaner extends AbstractVisitor {
         return words.toString();
     }
 
+    /** Parses CommonMark within a fenced block; its blocks without what isn't shown. */
+    List<Node> blocks(String text) {
+        List<Node> nodes = new ArrayList<>();
+        Node next;
+        for (Node block = LessonReader.parser().parse(text).getFirstChild();
+                block != null;
+                block = next) {
+            next = block.getNext();
+            clean(block);
+            if (block.getParent() != null && !(block instanceof LinkReferenceDefinition)) {
+                nodes.add(block);
+            }
+        }
+        return nodes;
+    }
+
     /** Cleans a top-level block and everything within it. */
     void clean(Node block) {
         line = lineOf(block, lineInFile);
@@ -124,7 +138,9 @@ final class ProseCleaner extends AbstractVisitor {
         if (VerifiedNumberReader.isMeant(html.getLiteral())) {
             addVerifiedNumber(html, html.getLiteral());
         } else if (!html.getLiteral().startsWith(COMMENT)) {
-            reportUnlessClosing(html);
+            if (!html.getLiteral().startsWith("</")) {
+                fault(html, text("html.inline", html.getLiteral()));
+            }
             html.insertBefore(new Text(html.getLiteral()));
         }
         interrupted.add(html.getParent());
@@ -165,12 +181,6 @@ final class ProseCleaner extends AbstractVisitor {
         }
     }
 
-    private void reportUnlessClosing(HtmlInline html) {
-        if (!html.getLiteral().startsWith("</")) {
-            fault(html, text("html.inline", html.getLiteral()));
-        }
-    }
-
     @Override
     public void visit(Image image) {
         fault(image, text("image", image.getDestination()));
@@ -191,16 +201,14 @@ final class ProseCleaner extends AbstractVisitor {
     @Override
     public void visit(Paragraph paragraph) {
         for (Node node = paragraph.getFirstChild(); node != null; node = node.getNext()) {
-            if (node instanceof Text text && isTableRule(text.getLiteral())) {
+            if (node instanceof Text text
+                    && text.getLiteral().length() <= LONGEST_RULE
+                    && TABLE_RULE.matcher(text.getLiteral()).matches()) {
                 fault(text, text("table"));
                 break;
             }
         }
         visitChildren(paragraph);
-    }
-
-    private static boolean isTableRule(String text) {
-        return text.length() <= LONGEST_RULE && TABLE_RULE.matcher(text).matches();
     }
 
     private void fault(Node node, String words) {

@@ -16,13 +16,7 @@ public record VerifiedNumber(int line, String written, String expression, double
     /** Relative tolerance for binary fractions: 2.65 is a hair more than 2.6 and 0.05. */
     private static final double HAIR = 1e-9;
 
-    /**
-     * A number that is verified to half a unit of its last digit.
-     *
-     * @param line its line in the file, from 1
-     * @param written the number as shown
-     * @param expression Java to evaluate
-     */
+    /** A number that is verified to half a unit of its last digit. */
     static VerifiedNumber toItsLastDigit(int line, String written, String expression) {
         int point = written.indexOf('.');
         int decimals = point < 0 ? 0 : written.length() - point - 1;

@@ -1,6 +1,6 @@
 package coldwright.lesson;
 
-import static coldwright.lesson.FaultList.text;
+import static coldwright.lesson.FaultList.require;
 
 import coldwright.source.JavaSource;
 
@@ -38,13 +38,7 @@ final class VerifiedNumberReader {
     }
 
     /**
-     * Reads the comment of a verified number.
-     *
-     * @param before the text before it
-     * @param comment the comment with its delimiters
-     * @param line its line in the file
-     * @param faults collects the faults
-     * @return the number, if valid
+     * Reads a comment with its delimiters, on a line of the file, after a text; empty if invalid.
      */
     static Optional<VerifiedNumber> read(
             String before, String comment, int line, FaultList faults) {
@@ -61,55 +55,34 @@ final class VerifiedNumberReader {
                 places.isEmpty()
                         ? Optional.empty()
                         : Optional.of(said.substring(mark + WITHIN.length()).strip());
-        Optional<String> fault =
-                faultOfNumber(near, expression)
-                        .or(() -> faultOf(expression))
-                        .or(() -> within.flatMap(VerifiedNumberReader::faultOfTolerance));
-        if (fault.isPresent()) {
-            faults.add(line, fault.get());
-            return Optional.empty();
-        }
-        Matcher number = NUMBER.matcher(near);
-        if (!number.find()) {
-            throw new AssertionError(near);
-        }
-        VerifiedNumber verifiedNumber =
-                VerifiedNumber.toItsLastDigit(line, number.group(), expression);
-        return Optional.of(
-                within.map(NumberParser::parse)
-                        .map(
-                                far ->
-                                        new VerifiedNumber(
-                                                line, verifiedNumber.written(), expression, far))
-                        .orElse(verifiedNumber));
+        return faults.read(
+                line,
+                () -> {
+                    require(!SEPARATED.matcher(near).find(), "number.separated");
+                    Matcher number = NUMBER.matcher(near);
+                    require(number.find(), "number.none", expression, EXAMPLE);
+                    requireExpression(expression);
+                    within.ifPresent(VerifiedNumberReader::requireTolerance);
+                    String written = number.group();
+                    return within.map(NumberParser::parse)
+                            .map(far -> new VerifiedNumber(line, written, expression, far))
+                            .orElse(VerifiedNumber.toItsLastDigit(line, written, expression));
+                });
     }
 
-    private static Optional<String> faultOfNumber(String near, String expression) {
-        if (SEPARATED.matcher(near).find()) {
-            return Optional.of(text("number.separated"));
-        }
-        return NUMBER.matcher(near).find()
-                ? Optional.empty()
-                : Optional.of(text("number.none", expression, EXAMPLE));
+    private static void requireExpression(String expression) {
+        require(!expression.isEmpty(), "number.no-expression", EXAMPLE);
+        require(
+                expression.length() <= LONGEST_EXPRESSION,
+                "number.long",
+                expression.length(),
+                LONGEST_EXPRESSION);
+        require(JavaSource.of(expression).isBalanced(), "number.brackets", expression);
+        require(JavaSource.of(expression).namesSomething(), "number.no-name", expression, EXAMPLE);
     }
 
-    private static Optional<String> faultOf(String expression) {
-        if (expression.isEmpty()) {
-            return Optional.of(text("number.no-expression", EXAMPLE));
-        }
-        if (expression.length() > LONGEST_EXPRESSION) {
-            return Optional.of(text("number.long", expression.length(), LONGEST_EXPRESSION));
-        }
-        if (!JavaSource.of(expression).isBalanced()) {
-            return Optional.of(text("number.brackets", expression));
-        }
-        return JavaSource.of(expression).namesSomething()
-                ? Optional.empty()
-                : Optional.of(text("number.no-name", expression, EXAMPLE));
-    }
-
-    private static Optional<String> faultOfTolerance(String within) {
+    private static void requireTolerance(String within) {
         boolean fit = within.matches(NumberParser.PATTERN) && NumberParser.parse(within) >= 0;
-        return fit ? Optional.empty() : Optional.of(text("number.tolerance", within));
+        require(fit, "number.tolerance", within);
     }
 }

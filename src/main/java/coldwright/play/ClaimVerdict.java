@@ -3,6 +3,7 @@ package coldwright.play;
 import coldwright.bench.RunOutcome;
 import coldwright.lesson.LessonClaim;
 
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoublePredicate;
@@ -13,8 +14,10 @@ import java.util.function.DoublePredicate;
  * @param claim the claim of the lesson
  * @param state how the two compare
  * @param outcome how the run of its expression ended
+ * @param compared the values that a condition compares, by their expressions; may be empty
  */
-public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
+public record ClaimVerdict(
+        LessonClaim claim, State state, RunOutcome outcome, Map<String, Double> compared) {
     private static final Set<String> TRUTHS = Set.of("boolean", "Boolean");
     private static final Set<String> WORDS = Set.of("String", "char", "Character");
 
@@ -30,7 +33,12 @@ public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
 
     /** Judges a claim by the run of its expression. */
     public static ClaimVerdict of(LessonClaim claim, RunOutcome outcome) {
-        return new ClaimVerdict(claim, state(claim, outcome), outcome);
+        return new ClaimVerdict(claim, state(claim, outcome), outcome, Map.of());
+    }
+
+    /** The same with the values that its condition compares, in order. */
+    ClaimVerdict comparing(Map<String, Double> values) {
+        return new ClaimVerdict(claim, state, outcome, values);
     }
 
     private static State state(LessonClaim claim, RunOutcome outcome) {
@@ -64,7 +72,7 @@ public record ClaimVerdict(LessonClaim claim, State state, RunOutcome outcome) {
     }
 
     /** A text that looks like a number isn't one. */
-    private static OptionalDouble number(RunOutcome outcome) {
+    static OptionalDouble number(RunOutcome outcome) {
         if (!(outcome instanceof RunOutcome.Finished finished) || WORDS.contains(finished.type())) {
             return OptionalDouble.empty();
         }

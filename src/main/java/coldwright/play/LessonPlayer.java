@@ -28,12 +28,7 @@ public final class LessonPlayer {
     private List<String> above = new ArrayList<>();
     private boolean changed;
 
-    /**
-     * A player at the beginning of a lesson.
-     *
-     * @param mode what to run and try besides the snippets
-     * @param texts whose version to play
-     */
+    /** A player at the beginning of a lesson; {@code texts} is the version to play. */
     public LessonPlayer(Lesson lesson, PlayMode mode, SnippetTexts texts, BlockingRunner runner) {
         this.steps = List.copyOf(StepNames.parts(lesson).entrySet());
         this.mode = mode;
@@ -48,11 +43,7 @@ public final class LessonPlayer {
         }
     }
 
-    /**
-     * Plays the next step.
-     *
-     * @param number its position, from 1; 0 for the part before the first step
-     */
+    /** Plays the next step, by its position, from 1; 0 for the part before the first step. */
     public void play(int number, PlayListener listener) {
         PlayedStep step = step(number);
         listener.stepBegan(step);
@@ -64,10 +55,8 @@ public final class LessonPlayer {
     }
 
     /**
-     * Skips the next step. Its snippets run because later ones need them, but no listener is
-     * called.
-     *
-     * @param number its position, from 1; 0 for the part before the first step
+     * Skips the next step, by its position. Its snippets run because later ones need them, but no
+     * listener is called.
      */
     public void skip(int number) {
         PlayedStep step = step(number);

@@ -45,10 +45,8 @@ public interface PlayListener extends LessonPart.Visitor {
     default void tried(List<ClaimVerdict> verdicts) {}
 
     /**
-     * Questions are answered.
-     *
-     * @param predictions the questions since the last answer, at least one
-     * @param run the run that answers them; empty if the step ends without one
+     * The questions since the last answer, at least one, are answered by a run, or without one at
+     * the end of the step.
      */
     default void answered(List<LessonPart.Prediction> predictions, Optional<FinishedRun> run) {}
 

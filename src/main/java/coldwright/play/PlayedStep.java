@@ -1,18 +1,12 @@
 package coldwright.play;
 
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 
 import java.util.List;
 
 /**
- * A step as it is played.
- *
- * @param number its position in the lesson, from 1; 0 for the part before the first step
- * @param name its unique name; empty for the part before the first step
- * @param parts its parts, in order
- * @param texts whose version is played
- * @param changedAbove whether a snippet of a step above was changed by the learner
+ * A step as it is played: its position in the lesson, from 1, and its unique name, 0 and empty for
+ * the part before the first step; and whether a snippet of a step above was changed by the learner.
  */
 public record PlayedStep(
         int number, String name, List<LessonPart> parts, SnippetTexts texts, boolean changedAbove) {
@@ -22,12 +16,12 @@ public record PlayedStep(
 
     /** Its snippets with the texts to run, in order. */
     public List<SnippetText> snippets() {
-        return PartsByKind.of(parts).snippets().stream().map(this::of).toList();
+        return LessonPart.only(LessonPart.Snippet.class, parts).stream().map(this::of).toList();
     }
 
     /** One of its snippets with the text to run. */
     public SnippetText of(LessonPart.Snippet snippet) {
-        int index = PartsByKind.of(parts).snippets().indexOf(snippet);
+        int index = LessonPart.only(LessonPart.Snippet.class, parts).indexOf(snippet);
         return new SnippetText(index, snippet, texts.textOf(name, index, snippet.code()));
     }
 

@@ -23,11 +23,8 @@ public final class RunLinks<Q, S> {
     }
 
     /**
-     * A snippet comes. A run that the learner doesn't start answers nothing.
-     *
-     * @param snippet the snippet
-     * @param part the same, as its author wrote it
-     * @return the questions that its run answers
+     * A snippet comes, also as its author wrote it; returns the questions that its run answers. A
+     * run that the learner doesn't start answers nothing.
      */
     public List<Q> snippet(S snippet, LessonPart.Snippet part) {
         last = Optional.of(snippet);

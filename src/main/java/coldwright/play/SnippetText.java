@@ -3,11 +3,7 @@ package coldwright.play;
 import coldwright.lesson.LessonPart;
 
 /**
- * A snippet with the text to run.
- *
- * @param index which snippet of its step, from 0
- * @param snippet the snippet in the lesson
- * @param text the text to run, the learner's or the author's
+ * A snippet of a step, by its index from 0, with the text to run, the learner's or the author's.
  */
 public record SnippetText(int index, LessonPart.Snippet snippet, String text) {
     /** Whether the learner changed it. */

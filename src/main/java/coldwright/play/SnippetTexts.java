@@ -6,12 +6,6 @@ public interface SnippetTexts {
     /** The author's version. */
     SnippetTexts AUTHORS = (step, index, authorText) -> authorText;
 
-    /**
-     * The text to run for a snippet.
-     *
-     * @param step the step's name
-     * @param index which snippet of the step, from 0
-     * @param authorText the text in the lesson
-     */
+    /** The text to run for a snippet, by its step's name and its index in the step, from 0. */
     String textOf(String step, int index, String authorText);
 }

@@ -8,7 +8,6 @@ import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
-import coldwright.lesson.PartsByKind;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.work.StepNames;
@@ -148,9 +147,13 @@ public final class Handout implements LessonPart.Visitor {
      * to answer or to run follows (of a snippet only its code), else 0.
      */
     private static int partsWithHeading(List<LessonPart> parts) {
-        PartsByKind second =
-                PartsByKind.of(parts.subList(Math.min(1, parts.size()), Math.min(2, parts.size())));
-        return (!second.asked().isEmpty() || !second.snippets().isEmpty())
+        if (parts.size() < 2) {
+            return 0;
+        }
+        boolean follows =
+                parts.get(1) instanceof LessonPart.Asked
+                        || parts.get(1) instanceof LessonPart.Snippet;
+        return follows
                         && parts.get(0) instanceof LessonPart.Prose prose
                         && HtmlMarkup.prose(prose.nodes()).length() <= SHORT
                 ? 2

@@ -1,17 +1,18 @@
 package coldwright.print;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.Recipe.Method;
+import coldwright.science.crystal.Method;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Cautions that apply to making or eating this batch. */
-final class MakeCautions {
+public final class MakeCautions {
     private MakeCautions() {}
 
-    static List<String> of(BatchAnalysis all) {
+    /** Sentences in the language shown; {@code **} marks what is bold. */
+    public static List<String> of(BatchAnalysis all) {
         IngredientHandling used = IngredientHandling.of(all.mix());
         boolean browned =
                 IngredientHandling.namesBrownedSugar(all.batch().name())
@@ -22,12 +23,12 @@ final class MakeCautions {
         applies.put("meal", used.any(IngredientHandling::isRawMeal));
         applies.put("browned", browned);
         applies.put("hot", !browned && used.isHeated());
-        applies.put("alcohol", used.any(IngredientHandling::isStrong));
+        applies.put("alcohol", all.mix().alcoholPercent() > 0);
         applies.put("brine", all.batch().setup().inBath());
         applies.put("blades", used.any(IngredientHandling::isWholeFruit));
-        applies.put("churn", all.batch().method() == Method.CHURN);
+        applies.put("churn", all.batch().method() == Method.MACHINE);
         applies.put("glass", true);
-        String coldC = MakeSheetText.celsius(0, all.report().fact("cold_at_start_c").number());
+        String coldC = MakeSheetText.celsius(all.report().fact("cold_at_start_c").number());
         return applies.entrySet().stream()
                 .filter(Map.Entry::getValue)
                 .map(one -> MakeSheetText.word("caution." + one.getKey(), coldC))

@@ -6,10 +6,11 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.figure.Figure;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.style.FigureFormat;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.mix.Amount;
 import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,7 +31,7 @@ public final class MakeSheet {
         this.all = all;
     }
 
-    /** A sheet as a PDF file and its number of pages; a usual batch needs one. */
+    /** A sheet's file and its number of pages; a usual batch needs one. */
     @SuppressWarnings("ArrayRecordComponent")
     public record Pages(byte[] bytes, int pages) {}
 
@@ -43,8 +44,11 @@ public final class MakeSheet {
         return new MakeSheet(all).whole(paper, handoutStyle);
     }
 
-    /** Writes the sheet as PDF, in smaller type if it would not fit on one page otherwise. */
-    public static Pages pdf(BatchAnalysis all, PaperSize paper) {
+    /** Writes the sheet as PDF, in smaller type if it would not fit on one page, or as HTML. */
+    public static Pages file(BatchAnalysis all, PaperSize paper, boolean pdf) {
+        if (!pdf) {
+            return new Pages(html(all, paper).getBytes(StandardCharsets.UTF_8), 1);
+        }
         Pages usual = pages(html(all, paper, HandoutStyle.MAKE));
         if (usual.pages() == 1) {
             return usual;
@@ -108,16 +112,16 @@ public final class MakeSheet {
         double airPercent = all.batch().airPercent();
         return word(
                 "about",
-                MakeSheetText.grams(all.mix().massG()),
+                MakeSheetText.rounded(all.mix().massG()),
                 all.report().fact("volume_with_air_l").number(),
                 airPercent > 0 ? word("about.air", airPercent) : "",
-                word("about." + all.batch().method().name().toLowerCase(Locale.ROOT)));
+                word("about." + all.batch().setup().methodWord()));
     }
 
     private void amounts() {
         html.append(
-                "<table>\n<thead><tr><th scope=\"col\">%s</th><th scope=\"col\">g</th><th scope=\"col\">%s</th></tr></thead>\n<tbody>\n"
-                        .formatted(word("ingredient"), word("spooned")));
+                "<table>\n<thead><tr><th scope=\"col\">%s</th><th scope=\"col\">%s</th><th scope=\"col\">%s</th></tr></thead>\n<tbody>\n"
+                        .formatted(word("ingredient"), Words.units().unit("g"), word("spooned")));
         boolean spooned = false;
         for (Amount amount : IngredientHandling.of(all.mix()).amounts()) {
             Optional<String> spoons = SpoonText.of(amount);
@@ -126,12 +130,12 @@ public final class MakeSheet {
                     "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td></tr>\n"
                             .formatted(
                                     HtmlMarkup.line(amount.ingredient().name()),
-                                    MakeSheetText.grams(amount.massG()),
+                                    MakeSheetText.mass(amount.massG()),
                                     HtmlMarkup.line(spoons.orElse(word("weigh")))));
         }
         html.append(
                 "<tr class=\"sum\"><th scope=\"row\">%s</th><td>%s</td><td></td></tr>\n</tbody>\n</table>\n"
-                        .formatted(word("together"), MakeSheetText.grams(all.mix().massG())));
+                        .formatted(word("together"), MakeSheetText.mass(all.mix().massG())));
         if (spooned) {
             fine(word("spoons"));
         }
@@ -164,7 +168,7 @@ public final class MakeSheet {
                 .xBetween(COLDEST_C, 0)
                 .yBetween(0, 100)
                 .line(word("curve.line"), COLDEST_C, 0, all.curve()::icePercentAt)
-                .markX(word("curve.serve"), Situation.SERVING_C)
+                .markX(word("curve.serve"), all.preview().servingC())
                 .markX(word("curve.store"), all.batch().freezerC());
     }
 

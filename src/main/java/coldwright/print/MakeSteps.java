@@ -6,7 +6,7 @@ import static coldwright.print.MakeSheetText.word;
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Fact;
-import coldwright.batch.Recipe.Method;
+import coldwright.science.crystal.Method;
 import coldwright.science.freezer.Stage;
 import coldwright.science.standards.Cooling;
 import coldwright.science.standards.Pasteurisation;
@@ -27,6 +27,7 @@ final class MakeSteps {
     private static final double[] HEAT_C = {(155 - 32) / 1.8, (175 - 32) / 1.8};
 
     private static final double AGED_FROM_FAT_PERCENT = 3;
+    private static final double MINUTES_FROM_SECONDS = 120;
 
     private final BatchAnalysis all;
     private final BatchReport report;
@@ -42,7 +43,7 @@ final class MakeSteps {
         this.used = IngredientHandling.of(all.mix());
         this.heated = used.isHeated();
         this.late = used.names(used::goesInLate);
-        this.freezerC = celsius(0, all.batch().freezerC());
+        this.freezerC = celsius(all.batch().freezerC());
     }
 
     static List<String> of(BatchAnalysis all) {
@@ -93,13 +94,19 @@ final class MakeSteps {
                 "pasteurise",
                 rule.rule(),
                 rule.holdAt(HEAT_C[0]).listedAt(),
-                MakeSheetText.seconds(rule.holdAt(HEAT_C[0]).seconds()),
+                time(rule.holdAt(HEAT_C[0]).seconds()),
                 rule.holdAt(HEAT_C[1]).listedAt(),
-                MakeSheetText.seconds(rule.holdAt(HEAT_C[1]).seconds()));
+                time(rule.holdAt(HEAT_C[1]).seconds()));
+    }
+
+    private static String time(double seconds) {
+        return seconds >= MINUTES_FROM_SECONDS
+                ? word("minutes", seconds / 60)
+                : word("seconds", seconds);
     }
 
     private void cool() {
-        String startC = celsius(0, all.plan().freeze().startC());
+        String startC = celsius(all.plan().freeze().startC());
         step(
                 heated ? "cool" : "chill",
                 startC,
@@ -117,13 +124,13 @@ final class MakeSteps {
         Method method = all.batch().method();
         List<Double> shakes = all.plan().shakeAtMinutes();
         step(
-                "freeze." + method.name().toLowerCase(Locale.ROOT),
+                "freeze." + all.batch().setup().methodWord(),
                 all.parts() == 1 ? "" : word("step.parts", all.parts()) + " ",
-                celsius(0, report.fact("cold_at_start_c").number()),
-                method == Method.SHAKEN && !shakes.isEmpty()
+                celsius(report.fact("cold_at_start_c").number()),
+                method == Method.SHAKEN_TUB && !shakes.isEmpty()
                         ? word("step.shake", minutes(shakes)) + " "
                         : "",
-                done(method == Method.TUB));
+                done(method == Method.STILL_TUB));
         if (all.batch().setup().inBath()) {
             step("rinse", hard());
         } else if (reaches(Stage.HARD)) {
@@ -141,7 +148,7 @@ final class MakeSteps {
         if (reaches(Stage.SOFT_SERVE)) {
             return word(
                     still ? "step.done-still" : "step.done",
-                    MakeSheetText.time(stage(Stage.THICKENS).number()),
+                    BatchReport.time(stage(Stage.THICKENS).number()),
                     MakeSheetText.minutes(stage(Stage.SOFT_SERVE)));
         }
         return all.plan().comments().isEmpty()
@@ -178,10 +185,7 @@ final class MakeSteps {
                 ? word("step.serve.soft", freezerC)
                 : scoops.low() <= storedC
                         ? word("step.serve.scoop")
-                        : word(
-                                "step.serve.warm",
-                                celsius(0, scoops.low()),
-                                celsius(0, scoops.high()));
+                        : word("step.serve.warm", celsius(scoops.low()), celsius(scoops.high()));
     }
 
     private String crystals() {
@@ -209,7 +213,6 @@ final class MakeSteps {
     }
 
     private Optional<String> size(String when) {
-        return report.find(when + "_mean_micrometres")
-                .map(fact -> DisplayText.decimals(0, fact.number()) + " µm");
+        return report.find(when + "_mean_micrometres").map(fact -> word("um", fact.number()));
     }
 }

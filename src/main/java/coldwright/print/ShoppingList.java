@@ -6,7 +6,6 @@ import coldwright.science.bath.IceAndSalt;
 import coldwright.science.freezer.Cold;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Shelf;
-import coldwright.text.DisplayText;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -25,16 +24,21 @@ final class ShoppingList {
     private static String bought(Amount amount) {
         var densityKgPerL = amount.ingredient().densityKgPerL();
         boolean poured = IngredientHandling.isWet(amount.ingredient()) && densityKgPerL.isPresent();
-        String weighed = amount.ingredient().name() + ", " + rounded(amount.massG()) + " g";
+        double weighedG = rounded(amount.massG());
+        String name = amount.ingredient().name();
         return poured
-                ? weighed + " (" + rounded(amount.massG() / densityKgPerL.getAsDouble()) + " mL)"
-                : weighed;
+                ? MakeSheetText.word(
+                        "buy.poured",
+                        name,
+                        weighedG,
+                        rounded(amount.massG() / densityKgPerL.getAsDouble()))
+                : MakeSheetText.word("buy.weighed", name, weighedG);
     }
 
     /** Rounds up to what can be bought: nobody buys 597.4 g. */
-    private static String rounded(double amount) {
+    private static double rounded(double amount) {
         double step = amount <= 20 ? 1 : amount <= 100 ? 5 : amount <= 1000 ? 10 : 50;
-        return DisplayText.decimals(0, step * Math.ceil(amount / step - 1e-9));
+        return step * Math.ceil(amount / step - 1e-9);
     }
 
     /** Ice and salt for all parts together; empty if a freezer is used. */
@@ -74,8 +78,8 @@ final class ShoppingList {
         }
         switch (all.batch().method()) {
             case BAG -> tools.addAll(List.of("bags", "gloves"));
-            case CHURN -> tools.add("churn");
-            case TUB, SHAKEN -> {}
+            case MACHINE -> tools.add("churn");
+            case STILL_TUB, SHAKEN_TUB -> {}
         }
         int parts = all.parts();
         tools.add(parts == 1 ? "tub" : "tubs");

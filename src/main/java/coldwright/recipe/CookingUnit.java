@@ -23,7 +23,9 @@ record CookingUnit(Kind kind, List<Double> amounts, String name, String source) 
     enum Kind {
         MASS,
         VOLUME,
-        MEASURE
+        MEASURE,
+        /** A number in letters. */
+        NUMBER
     }
 
     static final CookingUnit GRAM = new CookingUnit(Kind.MASS, List.of(1.0), "g", "");
@@ -38,6 +40,11 @@ record CookingUnit(Kind kind, List<Double> amounts, String name, String source) 
         return Optional.ofNullable(BY_WORD.get(word.toLowerCase(Locale.ROOT)));
     }
 
+    /** The number of a word, in any case. */
+    static Optional<CookingUnit> number(String word) {
+        return of("number " + word);
+    }
+
     boolean is(Kind one) {
         return kind == one;
     }
@@ -50,7 +57,8 @@ record CookingUnit(Kind kind, List<Double> amounts, String name, String source) 
             Kind kind = Kind.valueOf(row[0].toUpperCase(Locale.ROOT));
             List<String> words = List.of(row[2].split(" "));
             CookingUnit unit = new CookingUnit(kind, amounts, words.get(0), row[3]);
-            words.forEach(word -> units.put(word, unit));
+            String before = kind == Kind.NUMBER ? "number " : "";
+            words.forEach(word -> units.put(before + word, unit));
         }
         return Map.copyOf(units);
     }

@@ -8,7 +8,6 @@ import coldwright.recipe.LineReading.Part;
 import coldwright.recipe.LineReading.State;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.IngredientKind;
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
@@ -17,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -105,7 +103,7 @@ public final class IngredientLine {
                 new IngredientLine(amount.strip(), new NameReader(List.of(ingredient)));
         line.amount = amount.strip();
         line.name = ingredient.name();
-        QuantityScanner found = typed(line.amount).orElse(null);
+        QuantityScanner found = TypedAmount.scan(line.amount).orElse(null);
         if (found == null || !found.rest().isBlank()) {
             return LineReading.unknown(
                     line.text,
@@ -119,40 +117,6 @@ public final class IngredientLine {
                         ? Weighing.bare(found.quantity(), ingredient)
                         : Weighing.of(found.quantity(), ingredient, "");
         return line.decide(weighing.parts(ingredient), weighing.why());
-    }
-
-    /** An amount typed by itself, in which a point is always a decimal point. */
-    private static Optional<QuantityScanner> typed(String amount) {
-        String decimal = amount.strip().replaceAll("(?<=\\d)\\.(\\d{3})(?!\\d)", ".$10");
-        return QuantityScanner.scan(LineText.plain(decimal));
-    }
-
-    /** Whether a text is an amount, such as {@code 2 tbsp}. */
-    public static boolean isAmount(String amount) {
-        return typed(amount).filter(found -> found.rest().isBlank()).isPresent();
-    }
-
-    /** Whether an amount is a mass, or a number alone. */
-    public static boolean isWeight(String amount) {
-        return typed(amount)
-                .map(QuantityScanner::quantity)
-                .filter(one -> one.is(Kind.MASS) || one.unit().isEmpty() && one.size().isEmpty())
-                .isPresent();
-    }
-
-    /** An amount multiplied, its number as {@code format} writes it; the unit stays. */
-    public static String times(String amount, double factor, DoubleFunction<String> format) {
-        return typed(amount)
-                .map(QuantityScanner::quantity)
-                .map(
-                        one ->
-                                String.join(
-                                        " ",
-                                        format.apply(one.count() * factor),
-                                        one.size(),
-                                        one.unit().map(CookingUnit::name).orElse("")))
-                .map(words -> words.replaceAll(" +", " ").strip())
-                .orElse(amount);
     }
 
     /** Ingredients whose name is part of a name or like it; at most four. */
@@ -370,7 +334,7 @@ public final class IngredientLine {
     private static Choice choice(List<Part> parts) {
         List<Object> labels = new ArrayList<>();
         for (Part part : parts) {
-            String mass = DisplayText.number(Math.round(part.massG() * 10) / 10.0);
+            double mass = Math.round(part.massG() * 10) / 10.0;
             labels.add(phrase("choice", mass, part.ingredient().name()));
         }
         return new Choice(phrase("choice.all", labels), parts);

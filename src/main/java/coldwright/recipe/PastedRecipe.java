@@ -55,11 +55,6 @@ public record PastedRecipe(String title, List<LineReading> lines, String notes) 
         return new Reader(own).read(text.substring(0, Math.min(text.length(), MOST_CHARACTERS)));
     }
 
-    /** Whether every line was understood. */
-    public boolean isUnderstood() {
-        return lines.stream().allMatch(line -> line.state() == State.UNDERSTOOD);
-    }
-
     private static final class Reader {
         private final Collection<Ingredient> own;
         private final List<LineReading> lines = new ArrayList<>();

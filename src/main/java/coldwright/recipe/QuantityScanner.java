@@ -2,7 +2,6 @@ package coldwright.recipe;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,39 +14,6 @@ import java.util.regex.Pattern;
  * @param rest the text after it
  */
 record QuantityScanner(Quantity quantity, String rest) {
-    private static final Map<String, Double> WORDS =
-            Map.ofEntries(
-                    Map.entry("a", 1.0),
-                    Map.entry("an", 1.0),
-                    Map.entry("one", 1.0),
-                    Map.entry("two", 2.0),
-                    Map.entry("three", 3.0),
-                    Map.entry("four", 4.0),
-                    Map.entry("five", 5.0),
-                    Map.entry("six", 6.0),
-                    Map.entry("eight", 8.0),
-                    Map.entry("half", 0.5),
-                    Map.entry("dozen", 12.0),
-                    Map.entry("ein", 1.0),
-                    Map.entry("eine", 1.0),
-                    Map.entry("einen", 1.0),
-                    Map.entry("einer", 1.0),
-                    Map.entry("zwei", 2.0),
-                    Map.entry("drei", 3.0),
-                    Map.entry("vier", 4.0),
-                    Map.entry("fünf", 5.0),
-                    Map.entry("sechs", 6.0),
-                    Map.entry("acht", 8.0),
-                    Map.entry("halbe", 0.5),
-                    Map.entry("halber", 0.5),
-                    Map.entry("halbes", 0.5),
-                    Map.entry("halben", 0.5),
-                    Map.entry("quarter", 0.25),
-                    Map.entry("seven", 7.0),
-                    Map.entry("ten", 10.0),
-                    Map.entry("sieben", 7.0),
-                    Map.entry("zehn", 10.0));
-
     private static final Pattern ABOUT =
             Pattern.compile(
                     "(?iu)(?:(?:about|approx\\.?|approximately|around|circa|ca\\.?|etwa|roughly|scant|rund|just under)(?= )|[~≈])\\s*");
@@ -208,13 +174,12 @@ record QuantityScanner(Quantity quantity, String rest) {
 
         private static Numeral word(String text) {
             Matcher word = WORD.matcher(text);
-            Double value =
-                    word.lookingAt()
-                            ? WORDS.get(word.group(1).toLowerCase(java.util.Locale.ROOT))
-                            : null;
-            if (value == null) {
+            Optional<CookingUnit> number =
+                    word.lookingAt() ? CookingUnit.number(word.group(1)) : Optional.empty();
+            if (number.isEmpty()) {
                 return null;
             }
+            double value = number.get().amounts().get(0);
             Numeral found = of(text, word, value);
             Numeral next = value == 1 || value == 0.5 ? word(found.rest.strip()) : null;
             return next == null ? found : of(value * next.values.get(0), next.rest);

@@ -82,16 +82,6 @@ public final class Require {
     }
 
     /**
-     * Formats a number for a sentence, to one decimal.
-     *
-     * @param value any number
-     * @return such as {@code −2.6}
-     */
-    public static String formatToTenth(double value) {
-        return format(Math.round(value * 10) / 10.0);
-    }
-
-    /**
      * Formats a number for a sentence: no needless decimals, a real minus sign.
      *
      * @param value any number

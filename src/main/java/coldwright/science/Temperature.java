@@ -42,7 +42,6 @@ public final class Temperature {
      *
      * @param name its name in the message
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to {@value #WARMEST_C}
-     * @throws IllegalArgumentException if it is outside the range or not a number
      */
     public static double require(String name, double temperatureC) {
         if (temperatureC >= COLDEST_C && temperatureC <= WARMEST_C) {

@@ -3,7 +3,6 @@ package coldwright.terminal;
 import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
 import coldwright.batch.BatchBalance;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
 import coldwright.batch.RecipeFileReader;
 import coldwright.science.balance.Balanced;
@@ -36,7 +35,7 @@ final class BalanceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileReader.read(file);
+            RecipeFile batch = RecipeFileReader.read(file, file.toString());
             Balanced found = BatchBalance.of(batch);
             batch.warnings().forEach(screen::complain);
             screen.say(
@@ -44,7 +43,7 @@ final class BalanceCommand implements Callable<Integer> {
                             ? JsonWriter.of(BatchAnalysisTree.of(found))
                             : BatchAnalysisText.of(found).stripTrailing());
             return found.met() ? ExitCode.DONE : ExitCode.FAILED;
-        } catch (BatchFileException e) {
+        } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
         }

@@ -1,9 +1,10 @@
 package coldwright.terminal;
 
+import static coldwright.terminal.console.ConsoleText.text;
+
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchAnalysisText;
 import coldwright.batch.BatchAnalysisTree;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFile;
 import coldwright.batch.RecipeFileReader;
 import coldwright.print.MakeSheet;
@@ -16,7 +17,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -51,7 +51,7 @@ final class BatchCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try {
-            RecipeFile batch = RecipeFileReader.read(file);
+            RecipeFile batch = RecipeFileReader.read(file, file.toString());
             BatchAnalysis batchAnalysis = BatchAnalysis.of(batch);
             batch.warnings().forEach(screen::complain);
             if (sheet != null) {
@@ -64,7 +64,7 @@ final class BatchCommand implements Callable<Integer> {
                                             + (why ? BatchAnalysisText.sources(batchAnalysis) : ""))
                                     .stripTrailing());
             return ExitCode.DONE;
-        } catch (BatchFileException | IllegalArgumentException e) {
+        } catch (IllegalArgumentException e) {
             screen.complain(e.getMessage());
             return ExitCode.NOT_UNDERSTOOD;
         }
@@ -76,16 +76,9 @@ final class BatchCommand implements Callable<Integer> {
         if (!PrintFile.mayWrite(List.of(sheet), "--sheet", replace, screen)) {
             return ExitCode.FAILED;
         }
-        MakeSheet.Pages pages = pdf ? MakeSheet.pdf(batchAnalysis, on) : null;
-        byte[] bytes =
-                pdf
-                        ? pages.bytes()
-                        : MakeSheet.html(batchAnalysis, on).getBytes(StandardCharsets.UTF_8);
+        MakeSheet.Pages pages = MakeSheet.file(batchAnalysis, on, pdf);
         String words =
-                pdf && pages.pages() > 1
-                        ? "%s, on %d pages, because it is too long for one"
-                                .formatted(sheet, pages.pages())
-                        : sheet.toString();
-        return PrintFile.write(sheet, bytes, words, screen);
+                pages.pages() > 1 ? text("batch.pages", sheet, pages.pages()) : sheet.toString();
+        return PrintFile.write(sheet, pages.bytes(), words, screen);
     }
 }

@@ -8,7 +8,6 @@ import coldwright.print.Handout;
 import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
 import coldwright.print.HandoutPlay;
-import coldwright.print.PdfWriter;
 import coldwright.print.SnippetOutput;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
@@ -24,7 +23,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -76,7 +74,7 @@ final class HandoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean pdf = PrintFile.isPdf(file);
+        PrintFile.isPdf(file);
         HandoutOptions options = options();
         List<Lesson> lessons = selection.lessons(courseLessons);
         Function<Lesson, Path> place = one -> lessons.size() == 1 ? file : beside(one);
@@ -86,7 +84,7 @@ final class HandoutCommand implements Callable<Integer> {
         }
         int worst = ExitCode.DONE;
         for (Lesson lesson : lessons) {
-            worst = Math.max(worst, write(lesson, options, place.apply(lesson), pdf));
+            worst = Math.max(worst, write(lesson, options, place.apply(lesson)));
         }
         return worst;
     }
@@ -135,15 +133,14 @@ final class HandoutCommand implements Callable<Integer> {
                                         text("handout.no-hand-in", path, HandIn.ENDING)));
     }
 
-    private int write(Lesson lesson, HandoutOptions options, Path to, boolean pdf) {
+    private int write(Lesson lesson, HandoutOptions options, Path to) {
         lesson.faults().forEach(fault -> screen.complain(fault.toString()));
         if (lesson.steps().isEmpty() && lesson.opening().isEmpty()) {
             return ExitCode.FAILED;
         }
         Map<Integer, SnippetOutput> given = run(lesson, options);
         String html = Handout.html(lesson, given, options);
-        byte[] bytes = pdf ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8);
-        int written = PrintFile.write(to, bytes, to.toString(), screen);
+        int written = PrintFile.write(to, html, screen);
         boolean failed = Handout.showsTrouble(given, options);
         return written == ExitCode.DONE && (failed || !lesson.faults().isEmpty())
                 ? ExitCode.FAILED

@@ -25,18 +25,22 @@ final class LessonSelection {
         return trust;
     }
 
-    /** As {@link #lessons(String, LessonFolder)}, for the word that was typed. */
+    /** As {@link #lessons(List, LessonFolder)}, for the word that was typed. */
     List<Lesson> lessons(LessonFolder shelf) {
         return lessons(word, shelf);
     }
 
     /**
-     * The lessons, at least one, that a word names: a lesson's number or name, a lesson file, a
-     * folder or a zip file.
+     * The lessons, at least one for each word, that words name: a lesson's number or name, a lesson
+     * file, a folder or a zip file.
      *
      * @throws IllegalArgumentException if there are none
      */
-    static List<Lesson> lessons(String word, LessonFolder shelf) {
+    static List<Lesson> lessons(List<String> words, LessonFolder shelf) {
+        return words.stream().flatMap(word -> lessons(word, shelf).stream()).toList();
+    }
+
+    private static List<Lesson> lessons(String word, LessonFolder shelf) {
         boolean named = word.isBlank() || shelf.names().contains(word);
         try {
             if (!named && LessonPack.isOne(Path.of(word))) {

@@ -3,10 +3,12 @@ package coldwright.terminal;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.print.PaperSize;
+import coldwright.print.PdfWriter;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
 import coldwright.text.WholeFile;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -63,6 +65,12 @@ final class PrintFile {
         }
         screen.complain(text("overwrite.refused", there.get(0), option));
         return false;
+    }
+
+    /** Writes a page as PDF or HTML, by the file's name. */
+    static int write(Path file, String html, TerminalScreen screen) {
+        byte[] bytes = isPdf(file) ? PdfWriter.of(html) : html.getBytes(StandardCharsets.UTF_8);
+        return write(file, bytes, file.toString(), screen);
     }
 
     /** Writes a file and says so, or why it can't be written; returns the exit code. */

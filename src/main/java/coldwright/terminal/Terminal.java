@@ -11,10 +11,9 @@ import coldwright.words.Words;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.Workbook;
 
+import picocli.AutoComplete.GenerateCompletion;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
-import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
@@ -28,7 +27,7 @@ import java.util.List;
 
 /** The command-line interface. */
 public final class Terminal {
-    private static final String NAME = "coldwright";
+    static final String NAME = "coldwright";
 
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
@@ -85,16 +84,19 @@ public final class Terminal {
     }
 
     private CommandLine commands() {
-        CommandLine commands =
-                new CommandLine(new Root())
-                        .addSubcommand(new WalkCommand(screen, courseLessons, data))
-                        .addSubcommand(new CheckCommand(screen, courseLessons))
-                        .addSubcommand(new HandoutCommand(screen, courseLessons, data))
-                        .addSubcommand(new KitCommand(screen, courseLessons))
-                        .addSubcommand(new NewCommand(screen))
-                        .addSubcommand(new BatchCommand(screen))
-                        .addSubcommand(new BalanceCommand(screen))
-                        .addSubcommand(new HelpCommand());
+        CommandLine commands = new CommandLine(new LessonCommands(screen, courseLessons, data));
+        addMethods(commands, "walk", "check");
+        commands.addSubcommand(new HandoutCommand(screen, courseLessons, data));
+        addMethods(commands, "kit", "newLesson");
+        commands.addSubcommand(new BatchCommand(screen))
+                .addSubcommand(new BalanceCommand(screen))
+                .addSubcommand(new HelpCommand())
+                .addSubcommand(new GenerateCompletion());
+        commands.getSubcommands()
+                .get("generate-completion")
+                .getCommandSpec()
+                .usageMessage()
+                .hidden(true);
         commands.getSubcommands().values().forEach(Terminal::addHelpOption);
         commands.setResourceBundle(Words.of("terminal").bundle(Words.shown()));
         commands.setOut(new PrintWriter(screen.out(), true, StandardCharsets.UTF_8));
@@ -105,6 +107,13 @@ public final class Terminal {
         commands.setParameterExceptionHandler(this::notUnderstood);
         commands.setExecutionExceptionHandler(this::failed);
         return commands;
+    }
+
+    private static void addMethods(CommandLine commands, String... names) {
+        for (String name : names) {
+            CommandLine.getCommandMethods(LessonCommands.class, name)
+                    .forEach(method -> commands.addSubcommand(new CommandLine(method)));
+        }
     }
 
     private static void addHelpOption(CommandLine command) {
@@ -163,33 +172,5 @@ public final class Terminal {
         boolean ofUser = e instanceof IllegalArgumentException;
         screen.complain(ofUser ? e.getMessage() : CrashHandler.sentence(e));
         return ofUser ? ExitCode.NOT_UNDERSTOOD : ExitCode.OWN_FAULT;
-    }
-
-    @Command(
-            name = NAME,
-            mixinStandardHelpOptions = true,
-            versionProvider = Version.class,
-            synopsisHeading = "",
-            customSynopsis = {"coldwright [COMMAND]", ""})
-    private static final class Root implements Runnable {
-        @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
-
-        @Override
-        public void run() {
-            spec.commandLine().usage(spec.commandLine().getOut());
-        }
-    }
-
-    private static final class Version implements IVersionProvider {
-        @Override
-        public String[] getVersion() {
-            String own = Terminal.class.getPackage().getImplementationVersion();
-            return new String[] {
-                text(
-                        "version",
-                        own == null ? text("version.own-build") : own,
-                        System.getProperty("java.version"))
-            };
-        }
     }
 }

@@ -1,8 +1,7 @@
 package coldwright.text;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.Locale;
+import coldwright.words.Words;
+
 import java.util.Set;
 
 /** Formats numbers and sentences for paper, window and terminal. */
@@ -18,27 +17,12 @@ public final class DisplayText {
 
     /** A number with so many decimals and a true minus, never before zero. */
     public static String decimals(int places, double value) {
-        String text = String.format(Locale.ROOT, "%." + places + "f", value);
-        String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
-        return plain.replace('-', '−');
+        return Words.decimals(places, value);
     }
 
     /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
     public static String number(double value) {
-        if (Double.isNaN(value)) {
-            return "not a number";
-        }
-        if (Double.isInfinite(value)) {
-            return value > 0 ? "infinite" : "−infinite";
-        }
-        if (value == 0) {
-            return "0";
-        }
-        BigDecimal rounded =
-                BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
-        boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
-        String text = plain ? rounded.toPlainString() : rounded.toString();
-        return value < 0 ? "−" + text : text;
+        return Words.number(value);
     }
 
     /**
@@ -49,16 +33,8 @@ public final class DisplayText {
         return NUMBERS.contains(type) && value.startsWith("-") ? "−" + value.substring(1) : value;
     }
 
-    /** A duration in minutes below two hours, else hours to a tenth; {@code never} if infinite. */
+    /** A finite duration in minutes below two hours, else hours to a tenth. */
     public static String minutes(double minutes) {
-        return minutes(minutes, "never");
-    }
-
-    /** As {@link #minutes(double)}, with another text for an infinite duration. */
-    public static String minutes(double minutes, String never) {
-        if (!Double.isFinite(minutes)) {
-            return never;
-        }
         return minutes < HOURS_FROM_MINUTES
                 ? decimals(0, minutes) + " min"
                 : decimals(1, minutes / 60) + " h";

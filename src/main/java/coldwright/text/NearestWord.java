@@ -20,11 +20,6 @@ public final class NearestWord {
                 .min(Comparator.comparingInt(word -> typos(low, word.toLowerCase(Locale.ROOT))));
     }
 
-    /** The end of a sentence, such as {@code : did you mean "check"?}; empty if none is near. */
-    public static String question(String typed, Collection<String> known) {
-        return to(typed, known).map(word -> ": did you mean \"" + word + "\"?").orElse("");
-    }
-
     private static boolean isNear(String typed, String word) {
         int allowed = Math.max(1, Math.min(typed.length(), word.length()) / 3);
         return Math.abs(typed.length() - word.length()) <= allowed && typos(typed, word) <= allowed;

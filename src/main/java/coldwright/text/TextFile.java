@@ -1,5 +1,7 @@
 package coldwright.text;
 
+import coldwright.words.Phrase;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -11,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -29,34 +30,34 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
     public static TextFile read(Path file, int mostBytes) {
         try {
             if (Files.isDirectory(file)) {
-                return missing("this is a folder; name a file in it");
+                return missing(text("folder"));
             }
             if (Files.notExists(file)) {
-                return missing("there is no such file; look at its name and folder");
+                return missing(text("missing"));
             }
             if (!Files.isRegularFile(file)) {
-                return missing("this is no plain file; save it as one");
+                return missing(text("not-plain"));
             }
             if (Files.size(file) > mostBytes) {
                 return missing(tooLarge(Files.size(file), mostBytes));
             }
             try (InputStream in = Files.newInputStream(file)) {
-                byte[] bytes = in.readNBytes(mostBytes + 1);
-                return bytes.length > mostBytes
-                        ? missing(tooLarge(bytes.length, mostBytes))
-                        : of(bytes);
+                return of(in.readNBytes(mostBytes + 1), mostBytes);
             }
         } catch (IOException e) {
-            return missing("the file can't be read; look whether you may open it");
+            return missing(text("unreadable"));
         }
+    }
+
+    /** Decodes the content of a file up to a size in bytes. */
+    public static TextFile of(byte[] bytes, int mostBytes) {
+        return bytes.length > mostBytes ? missing(tooLarge(bytes.length, mostBytes)) : of(bytes);
     }
 
     /** Decodes the content of a file. */
     public static TextFile of(byte[] bytes) {
         if (looksLikeUtf16(bytes)) {
-            return new TextFile(
-                    Optional.empty(),
-                    List.of(new TextFault(1, "the file is UTF-16; save it as UTF-8")));
+            return new TextFile(Optional.empty(), List.of(new TextFault(1, text("utf-16"))));
         }
         List<TextFault> faults = new ArrayList<>();
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
@@ -68,8 +69,7 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
                 faults.add(
                         new TextFault(
                                 lineAt(bytes, in.position()),
-                                "the byte 0x%02X on this line is not UTF-8; save the file as UTF-8"
-                                        .formatted(bytes[in.position()])));
+                                text("not-utf-8", "0x%02X".formatted(bytes[in.position()]))));
             }
             in.position(in.position() + result.length());
             out.put('\uFFFD');
@@ -84,7 +84,7 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
             faults.add(
                     new TextFault(
                             1 + (int) text.chars().limit(nul).filter(c -> c == '\n').count(),
-                            "the file holds a NUL character here; take it out, or save the file as UTF-8 text"));
+                            text("nul")));
         }
         return new TextFile(Optional.of(text), faults);
     }
@@ -94,13 +94,12 @@ public record TextFile(Optional<String> text, List<TextFault> faults) {
         return new TextFile(Optional.empty(), List.of(new TextFault(0, words)));
     }
 
-    private static String tooLarge(long bytes, int mostBytes) {
-        return "the file has %s; it may have at most %s"
-                .formatted(megabytes(bytes), megabytes(mostBytes));
+    private static String text(String key, Object... values) {
+        return Phrase.of("text", key, values).shown();
     }
 
-    private static String megabytes(long bytes) {
-        return String.format(Locale.ROOT, "%.1f MB", bytes / 1e6);
+    private static String tooLarge(long bytes, int mostBytes) {
+        return text("too-large", bytes / 1e6, mostBytes / 1e6);
     }
 
     private static boolean looksLikeUtf16(byte[] bytes) {

@@ -1,5 +1,7 @@
 package coldwright.text;
 
+import coldwright.words.Phrase;
+
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -142,21 +144,15 @@ public final class WholeFile {
 
     /** Reasons why a file can't be written. */
     public enum Reason {
-        A_FOLDER("it is a folder; name a file in it"),
-        NO_FOLDER("its folder is not there; make it or give another"),
-        NOT_ALLOWED("you may not write to its folder; give another"),
-        NO_ROOM("its disk is full; make room or give another"),
-        OTHER("the system refuses it; give another name or folder");
-
-        private final String words;
-
-        Reason(String words) {
-            this.words = words;
-        }
+        A_FOLDER,
+        NO_FOLDER,
+        NOT_ALLOWED,
+        NO_ROOM,
+        OTHER;
 
         /** The reason and its fix, such as {@code its disk is full; make room or give another}. */
         public String words() {
-            return words;
+            return Phrase.of("text", "Reason." + this).shown();
         }
     }
 
@@ -167,7 +163,7 @@ public final class WholeFile {
         private final Reason reason;
 
         UnwrittenException(Reason reason, Path file, IOException cause) {
-            super(file + " can't be written: " + reason.words(), cause);
+            super(Phrase.of("text", "unwritten", file.toString(), reason.words()).shown(), cause);
             this.reason = reason;
         }
 

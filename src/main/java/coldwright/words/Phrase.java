@@ -49,7 +49,7 @@ public record Phrase(String area, String key, List<Object> values) {
 
     /** The sentence in the language shown. */
     public String shown() {
-        return in(Words.shown());
+        return Words.of(area).shown(key, values.toArray());
     }
 
     @Override

@@ -1,5 +1,7 @@
 package coldwright.workbook;
 
+import static coldwright.workbook.entry.WorkbookText.text;
+
 import coldwright.text.WholeFile;
 
 import java.io.IOException;
@@ -94,9 +96,7 @@ public record DataFolder(Path path) {
             Files.delete(Files.createTempFile(path, "try-", WholeFile.PART));
             return Optional.empty();
         } catch (IOException | UnsupportedOperationException | SecurityException e) {
-            return Optional.of(
-                    "your work is not saved because the folder %s can't be made or written to. Allow that, or name another with -D%s=FOLDER"
-                            .formatted(path, PROPERTY));
+            return Optional.of(text("folder.unusable", path.toString(), PROPERTY));
         }
     }
 }

@@ -18,8 +18,8 @@ final class DatedFiles {
      * Moves a file to {@code NAME.damaged-YYYYMMDD-HHMMSS}, never overwriting; returns the path.
      */
     static Path setAside(Path file, LocalDateTime when) throws IOException {
-        Path to = free(file.resolveSibling(file.getFileName() + ".damaged-" + STAMP.format(when)));
-        return Files.move(file, to);
+        String name = file.getFileName() + ".damaged-" + STAMP.format(when);
+        return Files.move(file, free(file.getParent(), name, ""));
     }
 
     /**
@@ -29,27 +29,26 @@ final class DatedFiles {
     static Path copy(Path file, Path folder, LocalDateTime when) throws IOException {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
-        String stem = name.substring(0, dot) + "-" + STAMP.format(when);
-        String ending = name.substring(dot);
         Files.createDirectories(folder);
-        Path to = folder.resolve(stem + ending);
-        for (int i = 2; Files.exists(to); i++) {
-            to = folder.resolve(stem + "-" + i + ending);
-        }
+        Path to =
+                free(
+                        folder,
+                        name.substring(0, dot) + "-" + STAMP.format(when),
+                        name.substring(dot));
         WholeFile.writePrivate(to, Files.readAllBytes(file));
         return to;
     }
 
     /** Creates a new folder {@code put-away-YYYYMMDD-HHMMSS} in another. */
     static Path newDatedFolder(Path in, LocalDateTime when) throws IOException {
-        return Files.createDirectory(free(in.resolve("put-away-" + STAMP.format(when))));
+        return Files.createDirectory(free(in, "put-away-" + STAMP.format(when), ""));
     }
 
-    /** The path itself, or with a number appended if it exists. */
-    static Path free(Path wanted) {
-        Path to = wanted;
+    /** A path in a folder, with a number at the end of its stem if it exists. */
+    static Path free(Path folder, String stem, String ending) {
+        Path to = folder.resolve(stem + ending);
         for (int i = 2; Files.exists(to); i++) {
-            to = wanted.resolveSibling(wanted.getFileName() + "-" + i);
+            to = folder.resolve(stem + "-" + i + ending);
         }
         return to;
     }

@@ -127,6 +127,6 @@ public final class KeptFiles {
 
     /** Renames a file without overwriting: a number is appended to the name if it exists. */
     public void rename(Path file, String name) throws IOException {
-        Files.move(file, DatedFiles.free(file.resolveSibling(name)));
+        Files.move(file, DatedFiles.free(file.getParent(), name, ""));
     }
 }

@@ -1,7 +1,9 @@
 package coldwright.workbook;
 
-import coldwright.workbook.entry.Merged;
+import static coldwright.workbook.entry.WorkbookText.text;
+
 import coldwright.workbook.entry.ParsedEntries;
+import coldwright.workbook.entry.ThreeWay;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,14 +46,14 @@ final class SharedFile<T> {
 
     Saved<T> save(T mine, Form<T> form, String about, String what) {
         boolean first = given.isEmpty() && !Files.exists(file);
-        T base = form.fitted(given.orElseGet(() -> form.none(mine)), mine);
+        T base = form.fitted().apply(given.orElseGet(() -> form.none().apply(mine)), mine);
         Theirs<T> theirs;
         try {
             theirs = theirs(mine, base, form);
         } catch (IOException e) {
-            return new Saved<>(mine, Optional.of(WorkbookFiles.sentence("can't save " + what, e)));
+            return new Saved<>(mine, Optional.of(WorkbookFiles.sentence(text("unsaved", what), e)));
         }
-        Merged<T> merged = form.merge(base, mine, theirs.value());
+        ThreeWay.Merged<T> merged = form.merger().of(base, mine, theirs.value());
         Optional<String> failure = Optional.empty();
         if (first || !form.same(merged.value(), theirs.value())) {
             boolean all = theirs.whole() && !merged.clash();
@@ -60,7 +62,7 @@ final class SharedFile<T> {
                             file,
                             about,
                             what,
-                            form.write(merged.value()),
+                            form.writer().apply(merged.value()),
                             all ? theirs.mark() : "");
         } else if (theirs.whole()) {
             store.files().saw(file, theirs.mark());
@@ -73,18 +75,20 @@ final class SharedFile<T> {
     }
 
     private Theirs<T> theirs(T mine, T base, Form<T> form) throws IOException {
-        T before = form.fitted(kept.orElse(base), mine);
+        T before = form.fitted().apply(kept.orElse(base), mine);
         if (!Files.exists(file) || !store.files().isUnseen(file)) {
             return new Theirs<>(before, store.files().mark(file), true);
         }
         WorkbookFiles.FileContent fileContent = store.read(file);
         String text = fileContent.text().orElse("");
-        Optional<ParsedEntries<Optional<T>>> parsed = fileContent.text().map(form::read);
+        Optional<ParsedEntries<Optional<T>>> parsed = fileContent.text().map(form.reader());
         Optional<T> read = parsed.flatMap(ParsedEntries::value);
         boolean whole =
                 fileContent.messages().equals(List.of())
-                        && read.map(form::write).filter(text::equals).isPresent();
+                        && read.map(form.writer()).filter(text::equals).isPresent();
         return new Theirs<>(
-                read.map(one -> form.fitted(one, mine)).orElse(before), fileContent.mark(), whole);
+                read.map(one -> form.fitted().apply(one, mine)).orElse(before),
+                fileContent.mark(),
+                whole);
     }
 }

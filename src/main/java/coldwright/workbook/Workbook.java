@@ -1,5 +1,7 @@
 package coldwright.workbook;
 
+import static coldwright.workbook.entry.WorkbookText.text;
+
 import coldwright.lesson.Lesson;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.settings.Agreements;
@@ -17,7 +19,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 
 /**
  * The folder of a user's saved data. One window at a time may write it; others may read it.
@@ -38,7 +39,7 @@ public final class Workbook implements AutoCloseable {
     private final FolderClaim claim;
     private final WorkbookFiles store;
     private final Map<LessonKey, SharedFile<LessonWork>> works = new HashMap<>();
-    private final Map<LessonKey, Forms.Work> forms = new HashMap<>();
+    private final Map<LessonKey, Form<LessonWork>> forms = new HashMap<>();
     private SharedFile<Preferences> settings;
     private SharedFile<Agreements> agreed;
 
@@ -111,7 +112,7 @@ public final class Workbook implements AutoCloseable {
 
     /** Loads the work in a lesson as it was saved, not fitted to the current lesson. */
     public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key) {
-        return load(new Forms.Work(key, work -> work));
+        return load(key, Form.work(key));
     }
 
     /**
@@ -119,21 +120,20 @@ public final class Workbook implements AutoCloseable {
      * its usable part is returned, and a message says so.
      */
     public synchronized LoadedWork<Optional<LessonWork>> load(LessonKey key, Lesson lesson) {
-        return load(Forms.Work.of(key, lesson));
+        return load(key, Form.work(key, lesson));
     }
 
-    private LoadedWork<Optional<LessonWork>> load(Forms.Work form) {
-        LessonKey key = form.key();
+    private LoadedWork<Optional<LessonWork>> load(LessonKey key, Form<LessonWork> form) {
         Path file = store.fileOf(key);
         forms.put(key, form);
         SharedFile<LessonWork> shared = new SharedFile<>(store, file);
         works.put(key, shared);
-        return load(shared, file, form, form.fit(), this::save);
+        return load(shared, file, form, this::save);
     }
 
     /** Fits the work in a lesson to its new text from now on. */
     public synchronized void fit(LessonKey key, Lesson lesson) {
-        forms.put(key, Forms.Work.of(key, lesson));
+        forms.put(key, Form.work(key, lesson));
     }
 
     /**
@@ -158,10 +158,10 @@ public final class Workbook implements AutoCloseable {
         LessonKey key = work.key();
         return keep(
                 shared(key),
-                forms.getOrDefault(key, new Forms.Work(key, one -> one)),
+                forms.getOrDefault(key, Form.work(key)),
                 work,
                 work.title(),
-                "the work in \"" + work.title() + "\"");
+                text("the-work", work.title()));
     }
 
     /** As {@link #keep(LessonWork)}; returns why it was not saved, a sentence; else empty. */
@@ -176,7 +176,7 @@ public final class Workbook implements AutoCloseable {
 
     /** Loads the settings, or the defaults if none are saved. */
     public synchronized LoadedWork<Preferences> preferences() {
-        return load(settings, store.settingsFile(), Forms.SETTINGS, Preferences.usual());
+        return loadOr(settings, store.settingsFile(), Form.SETTINGS, Preferences.usual());
     }
 
     /**
@@ -184,31 +184,28 @@ public final class Workbook implements AutoCloseable {
      * loaded or saved them, and returns the file's current value.
      */
     public synchronized Saved<Preferences> keep(Preferences preferences) {
-        return keep(settings, Forms.SETTINGS, preferences, WorkbookFiles.SETTINGS, "the settings");
+        return keep(
+                settings, Form.SETTINGS, preferences, WorkbookFiles.SETTINGS, text("the-settings"));
     }
 
     /** Loads the lessons that may run. */
     public synchronized LoadedWork<Agreements> agreements() {
-        return load(agreed, store.agreedFile(), Forms.AGREED, Agreements.none());
+        return loadOr(agreed, store.agreedFile(), Form.AGREED, Agreements.none());
     }
 
     /** Saves the lessons that may run, merged with those that another window has added. */
     public synchronized Saved<Agreements> keep(Agreements agreements) {
-        return keep(agreed, Forms.AGREED, agreements, WorkbookFiles.AGREED, "the agreement");
+        return keep(agreed, Form.AGREED, agreements, WorkbookFiles.AGREED, text("the-agreement"));
     }
 
     /** A damaged file is set aside, and what can be read of it is saved in its place. */
     private <T> LoadedWork<Optional<T>> load(
-            SharedFile<T> shared,
-            Path file,
-            Form<T> form,
-            UnaryOperator<T> fit,
-            Function<T, Optional<String>> save) {
+            SharedFile<T> shared, Path file, Form<T> form, Function<T, Optional<String>> save) {
         WorkbookFiles.FileContent content = store.read(file);
         List<String> messages = new ArrayList<>(content.messages());
-        Optional<ParsedEntries<Optional<T>>> parsed = content.text().map(form::read);
+        Optional<ParsedEntries<Optional<T>>> parsed = content.text().map(form.reader());
         parsed.ifPresent(one -> messages.addAll(store.messages(file, one.faults())));
-        Optional<T> value = parsed.flatMap(ParsedEntries::value).map(fit);
+        Optional<T> value = parsed.flatMap(ParsedEntries::value).map(form.fit());
         if (messages.isEmpty()) {
             store.files().saw(file, content.mark());
             shared.shows(value);
@@ -218,13 +215,12 @@ public final class Workbook implements AutoCloseable {
         return new LoadedWork<>(value, messages);
     }
 
-    private <T> LoadedWork<T> load(SharedFile<T> shared, Path file, Form<T> form, T none) {
+    private <T> LoadedWork<T> loadOr(SharedFile<T> shared, Path file, Form<T> form, T none) {
         LoadedWork<Optional<T>> loaded =
                 load(
                         shared,
                         file,
                         form,
-                        value -> value,
                         value ->
                                 keep(shared, form, value, "", file.getFileName().toString())
                                         .failure());
@@ -236,11 +232,12 @@ public final class Workbook implements AutoCloseable {
 
     /**
      * Moves all files into a new folder {@code put-away-YYYYMMDD-HHMMSS} in the workbook's folder.
-     * Nothing is deleted; to restore the files, move them back by hand.
+     * Nothing is deleted; to restore the files, move them back by hand. The value is the new
+     * folder, empty if nothing was moved.
      */
-    public synchronized ArchivedWorkbook clear() {
+    public synchronized Saved<Optional<Path>> clear() {
         if (!keeps()) {
-            return new ArchivedWorkbook(Optional.empty(), notice());
+            return new Saved<>(Optional.empty(), notice());
         }
         forget();
         return store.archive();

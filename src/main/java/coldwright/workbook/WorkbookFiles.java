@@ -1,5 +1,7 @@
 package coldwright.workbook;
 
+import static coldwright.workbook.entry.WorkbookText.text;
+
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
 import coldwright.text.WholeFile;
@@ -47,8 +49,7 @@ final class WorkbookFiles {
      * The content of a file, if there is one: its {@link KeptFiles#mark} from before it was read,
      * its text, if any, and its errors.
      */
-    record FileContent(
-            boolean missing, String mark, Optional<String> text, List<String> messages) {}
+    record FileContent(String mark, Optional<String> text, List<String> messages) {}
 
     Path fileOf(LessonKey key) {
         return folder.resolve(LESSONS).resolve(key.name() + ENDING);
@@ -71,11 +72,11 @@ final class WorkbookFiles {
 
     FileContent read(Path file) {
         if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            return new FileContent(true, "", Optional.empty(), List.of());
+            return new FileContent("", Optional.empty(), List.of());
         }
         String mark = markOf(file);
         TextFile read = TextFile.read(file, MOST_BYTES);
-        return new FileContent(false, mark, read.text(), messages(file, read.faults()));
+        return new FileContent(mark, read.text(), messages(file, read.faults()));
     }
 
     /** An unreadable file has no mark, so it counts as unseen. */
@@ -106,12 +107,10 @@ final class WorkbookFiles {
     Optional<String> setAside(Path file, List<String> messages) {
         try {
             Path to = files.setAside(file);
-            messages.add(
-                    "%s was damaged. The damaged file is now %s"
-                            .formatted(file.getFileName(), to.toAbsolutePath()));
+            messages.add(text("damaged", file.getFileName(), to.toAbsolutePath()));
             return Optional.empty();
         } catch (IOException e) {
-            String sentence = sentence(file.getFileName() + " is damaged and can't be renamed", e);
+            String sentence = sentence(text("damaged.not-renamed", file.getFileName()), e);
             messages.add(sentence);
             return Optional.of(sentence);
         }
@@ -127,20 +126,17 @@ final class WorkbookFiles {
      */
     Optional<String> write(Path file, String about, String what, String text, String merged) {
         if (text.length() > MOST_CHARACTERS) {
-            return Optional.of(
-                    "can't save %s: it has %,d characters, and the most is %,d. What was saved before is still there"
-                            .formatted(what, text.length(), MOST_CHARACTERS));
+            return Optional.of(text("unsaved.large", what, text.length(), MOST_CHARACTERS));
         }
         try {
             files.write(file, text, about, merged);
             return Optional.empty();
         } catch (IOException e) {
-            return Optional.of(
-                    sentence("can't save " + what, e) + ". What was saved before is still there");
+            return Optional.of(text("unsaved.kept", sentence(text("unsaved", what), e)));
         }
     }
 
-    ArchivedWorkbook archive() {
+    Saved<Optional<Path>> archive() {
         Optional<Path> to = Optional.empty();
         try (Stream<Path> all = Files.list(folder)) {
             for (Path one : all.filter(WorkbookFiles::isKept).sorted().toList()) {
@@ -150,10 +146,9 @@ final class WorkbookFiles {
                 Files.move(one, to.get().resolve(one.getFileName()));
             }
             files.forgetAll();
-            return new ArchivedWorkbook(to, Optional.empty());
+            return new Saved<>(to, Optional.empty());
         } catch (IOException e) {
-            return new ArchivedWorkbook(
-                    to, Optional.of(sentence("can't move the workbook to a backup", e)));
+            return new Saved<>(to, Optional.of(sentence(text("archive.failed"), e)));
         }
     }
 
@@ -169,14 +164,11 @@ final class WorkbookFiles {
                         ? system.getReason()
                         : String.valueOf(trouble.getMessage());
         String low = words.toLowerCase(Locale.ROOT);
-        if (trouble instanceof AccessDeniedException
-                || low.contains("read-only")
-                || low.contains("denied")) {
-            return what + " because the folder is write-protected; allow writing there";
-        }
-        if (low.contains("space") || low.contains("quota") || low.contains("too large")) {
-            return what + " because the disk is full; free some space";
-        }
-        return what + ": " + words;
+        boolean closed =
+                trouble instanceof AccessDeniedException
+                        || low.contains("read-only")
+                        || low.contains("denied");
+        boolean full = low.contains("space") || low.contains("quota") || low.contains("too large");
+        return text(closed ? "because.closed" : full ? "because.full" : "because", what, words);
     }
 }

@@ -16,7 +16,7 @@ import coldwright.science.mix.Shelf;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
-import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.IngredientRole;
 import coldwright.science.plan.Kitchen;
 import coldwright.science.plan.Making;
@@ -136,7 +136,7 @@ class PlanLawsTest {
                         kitchen);
         assertEquals(
                 plan.left().stream().map(left -> left.fault().fault()).toList(),
-                Faults.of(again).stream().map(FoundFault::fault).toList(),
+                Faults.of(again).stream().map(Finding::fault).toList(),
                 () -> "the plan's claim: " + plan.changes());
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Shelf;
 
@@ -57,7 +58,7 @@ class RecipeFileLawsTest {
     }
 
     private static FreezingSetup setup(Draw draw) {
-        FreezingSetup setup = FreezingSetup.TUB.by(draw.oneOf(Recipe.Method.values()));
+        FreezingSetup setup = FreezingSetup.TUB.by(draw.oneOf(Method.values()));
         for (SetupField field : SetupField.values()) {
             String text =
                     draw.from(
@@ -92,7 +93,7 @@ class RecipeFileLawsTest {
     }
 
     @Cases(400)
-    void whatIsWrittenIsReadAsItWas(Draw draw) throws BatchFileException {
+    void whatIsWrittenIsReadAsItWas(Draw draw) {
         Recipe recipe = draw.one(RecipeFileLawsTest::recipe);
         BatchLineage lineage = draw.one(RecipeFileLawsTest::lineage);
         String text = RecipeFileWriter.text(recipe, lineage);
@@ -109,7 +110,7 @@ class RecipeFileLawsTest {
     }
 
     @Cases(100)
-    void spoonsAndBareNumbersAreReadAsTheSameGrams(Draw draw) throws BatchFileException {
+    void spoonsAndBareNumbersAreReadAsTheSameGrams(Draw draw) {
         Recipe recipe =
                 Recipe.starter("x")
                         .plus(
@@ -124,7 +125,7 @@ class RecipeFileLawsTest {
     }
 
     @Cases(100)
-    void whatPreventsNothingIsWarnedOfWithItsLine(Draw draw) throws BatchFileException {
+    void whatPreventsNothingIsWarnedOfWithItsLine(Draw draw) {
         Recipe recipe =
                 Recipe.of("x", FreezingSetup.USUAL, draw.listOf(0, 6, RecipeFileLawsTest::line))
                         .plus(new RecipeLine("100 g", "water"));

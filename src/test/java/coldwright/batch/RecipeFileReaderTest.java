@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
@@ -33,10 +34,10 @@ class RecipeFileReaderTest {
             """;
 
     @Test
-    void readsABatch() throws BatchFileException {
+    void readsABatch() {
         Recipe batch = RecipeFileReader.read("sorbet.txt", SORBET).recipe();
         assertEquals("Blood-orange sorbet", batch.name());
-        assertEquals(Recipe.Method.BAG, batch.method());
+        assertEquals(Method.BAG, batch.method());
         assertEquals(new FreezingSetup.Bath(2000, 500), batch.bath().orElseThrow());
         assertEquals(-17.78, batch.freezerC(), 0.01);
         assertEquals(20, batch.airPercent());
@@ -45,7 +46,7 @@ class RecipeFileReaderTest {
     }
 
     @Test
-    void readsHowItWasKept() throws BatchFileException {
+    void readsHowItWasKept() {
         String table = "ingredient,grams\nwater,5\n";
         assertEquals(
                 new StorageConditions(7, 3, Optional.of(new StorageConditions.WarmSpell(-6, 2))),
@@ -66,7 +67,7 @@ class RecipeFileReaderTest {
     }
 
     @Test
-    void readsTargetsAndBounds() throws BatchFileException {
+    void readsTargetsAndBounds() {
         Recipe batch =
                 RecipeFileReader.read(
                                 "plan.txt",
@@ -80,7 +81,7 @@ class RecipeFileReaderTest {
                         sucrose,,,15 kg
                         """)
                         .recipe();
-        assertEquals(100_000, batch.totalG().value().orElseThrow());
+        assertEquals(new RecipeTotal(100_000, false), batch.total().value().orElseThrow());
         assertEquals(3, batch.targets().size());
         assertEquals(70, batch.targets().get(2).value());
         assertEquals("ice at −12 °C", batch.targets().get(2).trait().words());
@@ -104,23 +105,20 @@ class RecipeFileReaderTest {
                         "ingredient,grams\nwater,600,5\n",
                         "b.txt:2: this line has 3 values and the table 2 columns; write decimals with a point, and put a name that holds a comma in quotes"),
                 Arguments.of(
-                        "ingredient,grams\nwater,\"600,5\"",
-                        "b.txt:2: water is \"600,5\", which isn't a number; write decimals with a point, as in 600.5"),
-                Arguments.of(
                         "ingredient,grams\nwater,1\n\nwater,-5\n",
                         "b.txt:4: water is −5 g; an amount must be zero or more: leave the ingredient out instead"),
                 Arguments.of(
                         "ingredient,grams\nwater,lots\n",
-                        "b.txt:2: water is \"lots\", which isn't a number; write a number"),
+                        "b.txt:2: \"lots\" isn't an amount; write grams, or spoons and cups as in 2 tbsp"),
                 Arguments.of(
                         "ingredient,grams\nwater,NaN\n",
-                        "b.txt:2: water is \"NaN\", which isn't a number; write a number"),
+                        "b.txt:2: \"NaN\" isn't an amount; write grams, or spoons and cups as in 2 tbsp"),
                 Arguments.of(
                         "ingredient,grams\nwater,1e9\n",
-                        "b.txt:2: water is given in \"e9\"; write it in g or kg"),
+                        "b.txt:2: \"1e9\" isn't an amount; write grams, or spoons and cups as in 2 tbsp"),
                 Arguments.of(
                         "ingredient,grams\nwater,20000 kg\n",
-                        "b.txt:2: water is 20000000; it must be between 0 and 10000000 g"),
+                        "b.txt:2: 20000 kg is more than ten tonnes. Write a smaller amount."),
                 Arguments.of(
                         "ingredient,grams\n,5\n",
                         "b.txt:2: this line names no ingredient; write its name before the comma"),
@@ -170,7 +168,9 @@ class RecipeFileReaderTest {
     void tellsWhatIsWrongInOneSentence(String text, String sentence) {
         assertEquals(
                 sentence,
-                assertThrows(BatchFileException.class, () -> RecipeFileReader.read("b.txt", text))
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> RecipeFileReader.read("b.txt", text))
                         .getMessage());
     }
 
@@ -178,7 +178,7 @@ class RecipeFileReaderTest {
     void suggestsTheNearestIngredient() {
         String message =
                 assertThrows(
-                                BatchFileException.class,
+                                IllegalArgumentException.class,
                                 () ->
                                         RecipeFileReader.read(
                                                 "b.txt",
@@ -193,24 +193,26 @@ class RecipeFileReaderTest {
         String text = "ingredient,grams\n" + "water,1\n".repeat(10_000);
         assertEquals(
                 "b.txt:202: the table has more than 200 ingredients; a batch may list at most that many",
-                assertThrows(BatchFileException.class, () -> RecipeFileReader.read("b.txt", text))
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> RecipeFileReader.read("b.txt", text))
                         .getMessage());
     }
 
     @Test
-    void missesAmountsOnlyWhereTheyAreNeeded() throws BatchFileException {
+    void missesAmountsOnlyWhereTheyAreNeeded() {
         RecipeFile batch = RecipeFileReader.read("b.txt", "ingredient,grams\nwater,\nsucrose,0\n");
         assertEquals(
                 "b.txt:2: water has no amount; write its grams after a comma",
-                assertThrows(BatchFileException.class, batch::mix).getMessage());
+                assertThrows(IllegalArgumentException.class, batch::mix).getMessage());
         RecipeFile nothing = RecipeFileReader.read("b.txt", "ingredient,grams\nwater,0\n");
         assertEquals(
                 "b.txt: all amounts are zero; give at least one ingredient some grams",
-                assertThrows(BatchFileException.class, nothing::mix).getMessage());
+                assertThrows(IllegalArgumentException.class, nothing::mix).getMessage());
     }
 
     @Test
-    void readsWhatAnOlderWindowWrote() throws BatchFileException {
+    void readsWhatAnOlderWindowWrote() {
         RecipeFile file =
                 RecipeFileReader.read(
                         "old.batch",
@@ -259,7 +261,7 @@ class RecipeFileReaderTest {
     }
 
     @Test
-    void readsABatchThatListsNothingYetIfAWindowWroteIt() throws BatchFileException {
+    void readsABatchThatListsNothingYetIfAWindowWroteIt() {
         Recipe empty = Recipe.starter("x").of(List.of());
 
         String text = RecipeFileWriter.text(empty, BatchLineage.first(1));
@@ -268,7 +270,7 @@ class RecipeFileReaderTest {
     }
 
     @Test
-    void keepsAFixedAmountFixed() throws BatchFileException {
+    void keepsAFixedAmountFixed() {
         RecipeLine sucrose = new RecipeLine("150 g", "sucrose").bound("", "", true);
         Recipe recipe = Recipe.starter("x").with(1, sucrose);
 

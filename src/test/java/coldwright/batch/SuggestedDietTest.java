@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.print.MakeSheet;
 import coldwright.print.PaperSize;
 import coldwright.science.balance.Balanced;
-import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Mix;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 
@@ -51,12 +51,12 @@ class SuggestedDietTest {
             text = head + "\ningredient,grams\n" + rows;
         }
 
-        BatchAnalysis reckoned() throws BatchFileException {
+        BatchAnalysis reckoned() {
             return BatchAnalysis.of(RecipeFileReader.read(name(), text));
         }
     }
 
-    private static List<Cause> causes(BatchAnalysis all) {
+    private static List<Finding> causes(BatchAnalysis all) {
         return List.of(Symptom.values()).stream()
                 .flatMap(symptom -> Diagnosis.of(all.state(), symptom).stream())
                 .toList();
@@ -64,7 +64,7 @@ class SuggestedDietTest {
 
     @ParameterizedTest
     @EnumSource(Recipe.class)
-    void noFixBringsAnAllergenAlcoholOrTooMuchSalt(Recipe recipe) throws BatchFileException {
+    void noFixBringsAnAllergenAlcoholOrTooMuchSalt(Recipe recipe) {
         BatchAnalysis all = recipe.reckoned();
         Mix was = all.mix();
         int fixes = 0;
@@ -85,23 +85,23 @@ class SuggestedDietTest {
     @EnumSource(
             value = Recipe.class,
             names = {"OAT_AND_COCONUT", "SORBET", "UNKNOWN_PASTE"})
-    void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) throws BatchFileException {
+    void theWordsOfAdviceNameNoMilkOrEgg(Recipe recipe) {
         BatchAnalysis all = recipe.reckoned();
-        for (Cause cause : causes(all)) {
-            String advice = cause.advice().replace("coconut milk", "");
+        for (Finding cause : causes(all)) {
+            String advice = cause.mend().replace("coconut milk", "");
             assertFalse(advice.matches("(?s).*\\b(milk|cream|butter|egg|yolk)\\b.*"), advice);
         }
     }
 
     @Test
-    void milkWithoutEggIsNotToldToTakeYolk() throws BatchFileException {
-        for (Cause cause : causes(Recipe.MILK_ONLY.reckoned())) {
-            assertFalse(cause.advice().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.advice());
+    void milkWithoutEggIsNotToldToTakeYolk() {
+        for (Finding cause : causes(Recipe.MILK_ONLY.reckoned())) {
+            assertFalse(cause.mend().matches("(?s).*\\b(egg|yolk)\\b.*"), cause.mend());
         }
     }
 
     @Test
-    void aPlanForTheMixWithoutMilkOrEggNamesNone() throws BatchFileException {
+    void aPlanForTheMixWithoutMilkOrEggNamesNone() {
         for (Plan plan : Recipe.OAT_AND_COCONUT.reckoned().plans()) {
             String steps =
                     PlanSentences.steps(plan).toString().replaceAll("coconut (milk|cream)", "");
@@ -111,7 +111,7 @@ class SuggestedDietTest {
 
     @ParameterizedTest
     @EnumSource(Recipe.class)
-    void nothingPrintedSaysThatAllergensAreAbsent(Recipe recipe) throws BatchFileException {
+    void nothingPrintedSaysThatAllergensAreAbsent(Recipe recipe) {
         BatchAnalysis all = recipe.reckoned();
         for (String printed :
                 List.of(
@@ -128,7 +128,7 @@ class SuggestedDietTest {
     }
 
     @Test
-    void anOwnIngredientIsNamedAsUnknown() throws BatchFileException {
+    void anOwnIngredientIsNamedAsUnknown() {
         String sentence = Recipe.UNKNOWN_PASTE.reckoned().report().declarations().get(0).english();
         assertTrue(sentence.contains("Not known: what is in malt paste"), sentence);
         String sheet = MakeSheet.html(Recipe.UNKNOWN_PASTE.reckoned(), PaperSize.A4);
@@ -137,7 +137,7 @@ class SuggestedDietTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", ",0,200", ",0,20"})
-    void aBalanceStaysBelowTheLimitOfSalt(String bounds) throws BatchFileException {
+    void aBalanceStaysBelowTheLimitOfSalt(String bounds) {
         String columns = bounds.isEmpty() ? "ingredient" : "ingredient,min,max";
         String none = bounds.isEmpty() ? "" : ",,";
         Balanced found =
@@ -166,7 +166,7 @@ class SuggestedDietTest {
     }
 
     @Test
-    void saltThatTheCookFixesOrAsksForStays() throws BatchFileException {
+    void saltThatTheCookFixesOrAsksForStays() {
         String rows = "\nwater,,\nsucrose,,\nsalt,,%s\n";
         String head = "target: sucrose 20 %%%s\ntotal: 1000 g\n\ningredient,grams,fixed";
         Balanced fixed =

@@ -3,7 +3,6 @@ package coldwright.bench;
 import coldwright.bench.compile.SnippetSource;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -24,14 +23,7 @@ final class Benches {
     private Benches() {}
 
     static BenchSettings settings() {
-        return new BenchSettings(
-                BenchClassPath.ofThisProgram(),
-                IMPORTS,
-                64,
-                100_000,
-                20,
-                100_000,
-                Duration.ofMillis(300));
+        return new BenchSettings(BenchClassPath.ofThisProgram(), IMPORTS, 64, 100_000, 20, 100_000);
     }
 
     /** A snippet that goes on until a file is there. */

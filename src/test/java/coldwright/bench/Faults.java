@@ -56,7 +56,7 @@ class Faults {
                     }
                 };
         CompletableFuture<FinishedRun> run =
-                Benches.start(bench, ABOVE, "System.out.println(\"on\");\n" + snippet, watcher);
+                Benches.start(bench, ABOVE, "System.out.print(\"on\\n\");\n" + snippet, watcher);
         begun.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();
         bench.stop();
         FinishedRun ended = run.orTimeout(Benches.HUNG_SECONDS, TimeUnit.SECONDS).join();

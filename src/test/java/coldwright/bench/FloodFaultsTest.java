@@ -91,9 +91,9 @@ final class FloodFaultsTest extends Faults {
                             f.setAccessible(true);
                             outlet = f.get(figures);
                         }
-                        var frames = outlet.getClass().getDeclaredField("frames");
-                        frames.setAccessible(true);
-                        Object writer = frames.get(outlet);
+                        var writers = outlet.getClass().getDeclaredField("program");
+                        writers.setAccessible(true);
+                        Object writer = writers.get(outlet);
                         var out = writer.getClass().getDeclaredField("out");
                         out.setAccessible(true);
                         var stream = (java.io.OutputStream) out.get(writer);

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.model.DeskModel;
-import coldwright.desk.model.WorkStore;
 import coldwright.desk.page.TestDesk;
 
 import org.junit.jupiter.api.BeforeEach;
@@ -25,7 +24,7 @@ class LessonFileWatcherTest {
     @TempDir Path folder;
 
     private final ByHandClock clock = new ByHandClock();
-    private final DeskModel desk = TestDesk.model(new ByHandRunner(), WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(new ByHandRunner(), TestDesk.UNKEPT);
     private Path file;
     private long second;
 

@@ -21,6 +21,10 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +32,9 @@ import java.util.stream.Stream;
 
 /** What must be true of the window after each act. */
 final class RobotChecks {
-    private static final int MOST_THREADS = 60;
+    private static final int MOST_THREADS = 40;
+    private static final int MOST_PROCESSES = 4;
+    private static final int MOST_FILES = 60;
 
     private final DeskModel desk;
     private final Parent root;
@@ -47,7 +53,7 @@ final class RobotChecks {
         checks.results();
         checks.focus(scrolled);
         checks.clipping();
-        checks.threads();
+        checks.bounded(robot);
         return checks.wrong;
     }
 
@@ -215,9 +221,18 @@ final class RobotChecks {
                         });
     }
 
-    private void threads() {
-        int count = Thread.getAllStackTraces().size();
-        expect(count <= MOST_THREADS, count + " threads");
+    /** Threads, processes and files don't become more and more. */
+    private void bounded(RobotWindow robot) {
+        int threads = robot.moreThreads();
+        expect(threads <= MOST_THREADS, threads + " more threads");
+        long processes = ProcessHandle.current().children().count();
+        expect(processes <= MOST_PROCESSES, processes + " processes");
+        try (Stream<Path> files = Files.walk(robot.folder())) {
+            long count = files.count();
+            expect(count <= MOST_FILES, count + " files");
+        } catch (IOException | UncheckedIOException e) {
+            // a file is being written just now
+        }
     }
 
     /** The files equal the page, once everything is saved. */

@@ -98,6 +98,8 @@ final class RobotWindow implements AutoCloseable {
 
     private final Path folder;
     private final List<Throwable> broken = Collections.synchronizedList(new ArrayList<>());
+    private final int threadsBefore = Thread.getAllStackTraces().size();
+    private Thread.UncaughtExceptionHandler formerHandler;
     private DeskThreads threads;
     private Stage stage;
     private DeskWindow window;
@@ -111,8 +113,9 @@ final class RobotWindow implements AutoCloseable {
         threads = DeskThreads.start();
         ask(
                 () -> {
-                    Thread.currentThread()
-                            .setUncaughtExceptionHandler((thread, error) -> broken.add(error));
+                    Thread toolkit = Thread.currentThread();
+                    formerHandler = toolkit.getUncaughtExceptionHandler();
+                    toolkit.setUncaughtExceptionHandler((thread, error) -> broken.add(error));
                     Workbook workbook = Workbook.open(new DataFolder(folder));
                     LoadedWork<Preferences> kept = workbook.preferences();
                     PreferencesModel settings = new PreferencesModel(kept.value());
@@ -185,6 +188,7 @@ final class RobotWindow implements AutoCloseable {
                     () -> {
                         window.close();
                         stage.close();
+                        Thread.currentThread().setUncaughtExceptionHandler(formerHandler);
                         return true;
                     });
         } catch (Exception broke) {
@@ -204,6 +208,11 @@ final class RobotWindow implements AutoCloseable {
 
     Path folder() {
         return folder;
+    }
+
+    /** How many threads the window has started and not ended. */
+    int moreThreads() {
+        return Thread.getAllStackTraces().size() - threadsBefore;
     }
 
     /** Exceptions on the window's thread. */

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.bench.BenchClassPath;
 import coldwright.bench.compile.StepCompiler;
-import coldwright.bench.complete.CompletionProposal;
 import coldwright.bench.complete.NameCompleter;
 import coldwright.lesson.Prelude;
 
@@ -53,16 +52,7 @@ class NamesInALessonTest {
     }
 
     private static List<Suggestion> at(List<String> above, String text, int caret) {
-        List<Suggestions.Candidate> offers =
-                nameCompleter.complete(above, text, caret, () -> false).stream()
-                        .map(NamesInALessonTest::offer)
-                        .toList();
-        return Suggestions.of(offers, INDEX);
-    }
-
-    private static Suggestions.Candidate offer(CompletionProposal one) {
-        return new Suggestions.Candidate(
-                one.name(), one.insert(), one.from(), one.receiver(), one.fits(), one.own());
+        return Suggestions.of(nameCompleter.complete(above, text, caret, () -> false), INDEX);
     }
 
     @Test

@@ -2,7 +2,7 @@ package coldwright.help;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import coldwright.help.Suggestions.Candidate;
+import coldwright.bench.complete.CompletionProposal;
 
 import org.junit.jupiter.api.Test;
 
@@ -21,12 +21,13 @@ class SuggestionsTest {
                     sqrt\tMath\tjava\tsqrt(value) → number\t\tThe square root.\t\t\tbare
                     """);
 
-    private static Candidate after(String insert, boolean fits) {
-        return new Candidate(insert.replaceAll("\\(.*", ""), insert, 6, "x.Curve", fits, false);
+    private static CompletionProposal after(String insert, boolean fits) {
+        return new CompletionProposal(
+                insert.replaceAll("\\(.*", ""), insert, 6, "x.Curve", fits, false);
     }
 
-    private static Candidate alone(String insert, boolean own) {
-        return new Candidate(insert.replaceAll("\\(.*", ""), insert, 0, "", false, own);
+    private static CompletionProposal alone(String insert, boolean own) {
+        return new CompletionProposal(insert.replaceAll("\\(.*", ""), insert, 0, "", false, own);
     }
 
     @Test

@@ -9,8 +9,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 /** A lesson asks for one file beside it, and gets its text and nothing else. */
 final class AskedFileTest {
@@ -52,6 +55,31 @@ final class AskedFileTest {
         Path secret = Files.writeString(folder.resolve("secret"), "secret");
         Files.createSymbolicLink(folder.resolve("link.txt"), secret);
         assertEquals("String link = \"\";", code(lesson("read link.txt")));
+    }
+
+    private Lesson packed(String... entries) throws IOException {
+        Path file = folder.resolve("pack.zip");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
+            for (int i = 0; i < entries.length; i += 2) {
+                zip.putNextEntry(new ZipEntry(entries[i]));
+                zip.write(entries[i + 1].getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        return LessonPack.of(file).get(0);
+    }
+
+    @Test
+    void inAPackTheFileIsBesideTheLesson() throws IOException {
+        String asks = "# T\n\n<!--\nasks: read oven.csv\n-->\n\n## S\n\nText.\n";
+        Lesson lesson = packed("oven.csv", "outer", "in/oven.csv", "inner", "in/lesson.md", asks);
+        assertEquals("String oven = \"inner\";", code(lesson));
+        assertTrue(lesson.faults().isEmpty(), lesson.faults().toString());
+        Lesson alone = packed("other/oven.csv", "elsewhere", "lesson.md", asks);
+        assertEquals("String oven = \"\";", code(alone));
+        assertTrue(alone.faults().get(0).words().contains("the pack has no such file"));
+        String much = "x".repeat(AskedFile.MOST_BYTES + 1);
+        assertEquals(1, packed("oven.csv", much, "lesson.md", asks).faults().size());
+        assertEquals("String oven = \"\";", code(packed("oven.csv", much, "lesson.md", asks)));
     }
 
     @ParameterizedTest

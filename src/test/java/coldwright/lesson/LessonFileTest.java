@@ -88,7 +88,7 @@ class LessonFileTest {
     void latin1KeepsItsSteps() throws IOException {
         Path file = written("l.md", GOOD.getBytes(StandardCharsets.ISO_8859_1));
         assertEquals(
-                "F/l.md:3: the byte 0xB0 on this line is not UTF-8; save the file as UTF-8",
+                "F/l.md:3: the byte 0xB0 on this line isn't UTF-8; save the file as UTF-8",
                 faultOf(file));
         assertEquals("Toast at 180 \uFFFDC", LessonReader.read(file).steps().get(0).title());
     }
@@ -97,7 +97,7 @@ class LessonFileTest {
     void aFileThatEndsWithinACharacter() throws IOException {
         byte[] cut = utf8(GOOD + "°");
         assertEquals(
-                "F/c.md:6: the byte 0xC2 on this line is not UTF-8; save the file as UTF-8",
+                "F/c.md:6: the byte 0xC2 on this line isn't UTF-8; save the file as UTF-8",
                 faultOf(written("c.md", java.util.Arrays.copyOf(cut, cut.length - 1))));
     }
 
@@ -119,7 +119,7 @@ class LessonFileTest {
     @Test
     void aNulCharacter() throws IOException {
         assertEquals(
-                "F/n.md:6: the file holds a NUL character here; take it out, or save the file as UTF-8 text",
+                "F/n.md:6: there is a NUL character here; remove it, or save the file as UTF-8 text",
                 faultOf(written("n.md", utf8(GOOD + "\0end"))));
     }
 

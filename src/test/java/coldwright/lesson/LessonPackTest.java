@@ -65,7 +65,7 @@ class LessonPackTest {
     void refusesALessonThatIsTooLarge() throws IOException {
         assertEquals(
                 "pack.zip has a.md, which is larger than 1000000 bytes; a lesson may have that many at most",
-                refused(zip(new byte[LessonFile.MOST_BYTES + 1], "a.md")));
+                refused(zip(new byte[LessonReader.MOST_BYTES + 1], "a.md")));
     }
 
     @Test

@@ -7,7 +7,6 @@ import coldwright.desk.lesson.model.DialModel;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
-import coldwright.desk.model.WorkStore;
 import coldwright.desk.page.DeskView;
 import coldwright.desk.page.TestDesk;
 import coldwright.lesson.LessonReader;
@@ -64,7 +63,7 @@ public final class DialProbe {
             BenchRunner bench = new BenchRunner(work, Preferences::usual);
             DeskModel desk =
                     new DeskModel(
-                            LessonReader::read, bench, work, Platform::runLater, WorkStore.NONE);
+                            LessonReader::read, bench, work, Platform::runLater, TestDesk.UNKEPT);
             RenderContext renderContext =
                     new RenderContext(FigurePainter.STILL, pen, Platform::runLater);
             DeskView view =

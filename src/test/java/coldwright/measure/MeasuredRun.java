@@ -118,7 +118,7 @@ public final class MeasuredRun {
         }
     }
 
-    private static List<String> java() {
+    static List<String> java() {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         for (String name :

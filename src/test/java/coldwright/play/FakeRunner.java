@@ -13,7 +13,9 @@ import java.util.regex.Pattern;
 
 /** Stands for the bench: knows the value of some expressions and how some snippets end. */
 final class FakeRunner implements BlockingRunner {
-    private static final Pattern TRIED = Pattern.compile("Object given_ = \\((.*)\n");
+    private static final Pattern TRIED =
+            Pattern.compile(
+                    "Object given_ = all_\\[\\d+] = \\((?:Boolean.FALSE.*\\(Object\\) \\()?(.*)\n");
 
     /** What was run, each with the snippets above it. */
     record Asked(List<String> above, String snippet) {}

@@ -3,14 +3,18 @@ package coldwright.play;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.ExpressionEvaluator;
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 import java.util.List;
+import java.util.Map;
 
 /** The order of a lesson's events, and what runs above what; the bench here is a fake. */
 class LessonPlayerTest {
@@ -151,8 +155,30 @@ class LessonPlayerTest {
                         "PASSED malt"),
                 verdicts);
         List<String> ran = runner.snippets();
-        assertTrue(ran.get(2).contains("given_ = (tray\n"), ran.get(2));
+        assertTrue(ran.get(2).contains("= (tray\n"), ran.get(2));
         assertEquals("double malt = 10;", ran.get(3), "only what has no result is tried alone");
+    }
+
+    @Test
+    void aConditionThatFailsGivesTheValuesThatItCompares() {
+        play(PlayMode.LEARN);
+        assertEquals(Map.of("heat", 140.0), events.missed.get(0).compared());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "a > 3 ; a",
+                "a >= 12 && a <= b ; a, b",
+                "f(a > 1, x) < g.of(\"<\") * 2 && 1 < c ; f(a > 1, x), g.of(\"<\") * 2, c",
+                "isSafe() && a < 2 ; a",
+                "isSafe() ; ''",
+                "a < 2 || b < 3 ; ''",
+                "!(a < 2) ; ''",
+            })
+    void theSidesOfComparisonsAreCompared(String condition, String values) {
+        assertEquals(values, String.join(", ", ComparedValues.of(condition)));
     }
 
     @Test
@@ -161,7 +187,10 @@ class LessonPlayerTest {
         assertTrue(events.lines.contains("solved double malt = 20; Finished"));
         assertEquals(
                 "double malt = 20;",
-                aboveOf("malt").get(aboveOf("malt").size() - 1),
+                aboveOf(ExpressionEvaluator.snippet(List.of("malt"))).stream()
+                        .filter(text -> !text.contains("given_"))
+                        .reduce((one, next) -> next)
+                        .orElseThrow(),
                 "in the step");
         assertEquals(
                 List.of("int tray = 1;", "double heat = 140;", "double malt = 10;"),

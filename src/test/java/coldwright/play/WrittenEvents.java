@@ -10,6 +10,7 @@ import java.util.Optional;
 /** Writes down all that it hears, a line for each event. */
 final class WrittenEvents implements PlayListener {
     final List<String> lines = new ArrayList<>();
+    final List<ClaimVerdict> missed = new ArrayList<>();
 
     @Override
     public void stepBegan(PlayedStep step) {
@@ -58,6 +59,9 @@ final class WrittenEvents implements PlayListener {
 
     @Override
     public void tried(List<ClaimVerdict> verdicts) {
+        verdicts.stream()
+                .filter(one -> one.state() == ClaimVerdict.State.MISSED)
+                .forEach(missed::add);
         verdicts.forEach(one -> lines.add(one.state() + " " + one.claim().expression()));
     }
 

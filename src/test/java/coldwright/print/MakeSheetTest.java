@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Shelf;
@@ -28,14 +27,14 @@ import java.util.Optional;
 class MakeSheetTest {
     private static final Map<String, BatchAnalysis> BATCHES = new HashMap<>();
 
-    private static BatchAnalysis batch(String name) throws BatchFileException, IOException {
+    private static BatchAnalysis batch(String name) throws IOException {
         if (!BATCHES.containsKey(name)) {
             BATCHES.put(name, read(name));
         }
         return BATCHES.get(name);
     }
 
-    private static BatchAnalysis read(String name) throws BatchFileException, IOException {
+    private static BatchAnalysis read(String name) throws IOException {
         try (InputStream in = MakeSheetTest.class.getResourceAsStream("/batches/" + name)) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return BatchAnalysis.of(RecipeFileReader.read(name, text));
@@ -47,9 +46,8 @@ class MakeSheetTest {
         "sorbet, A4", "oat, A4", "caramel, A4", "coffee, A4",
         "sorbet, LETTER", "oat, LETTER", "caramel, LETTER", "coffee, LETTER"
     })
-    void aUsualBatchFitsOnePage(String name, PaperSize paper)
-            throws BatchFileException, IOException {
-        MakeSheet.Pages pages = MakeSheet.pdf(batch(name + ".batch"), paper);
+    void aUsualBatchFitsOnePage(String name, PaperSize paper) throws IOException {
+        MakeSheet.Pages pages = MakeSheet.file(batch(name + ".batch"), paper, true);
         assertEquals(1, pages.pages());
         try (PDDocument document = Loader.loadPDF(pages.bytes())) {
             assertEquals(1, document.getNumberOfPages());
@@ -57,8 +55,7 @@ class MakeSheetTest {
     }
 
     @Test
-    void howItWasKeptIsSaidWithTheSizeThatASteadyFreezerGives()
-            throws BatchFileException, IOException {
+    void howItWasKeptIsSaidWithTheSizeThatASteadyFreezerGives() throws IOException {
         BatchAnalysis all =
                 BatchAnalysis.of(
                         RecipeFileReader.read(
@@ -81,7 +78,7 @@ class MakeSheetTest {
     }
 
     @Test
-    void aBatchOfManyLinesTakesMorePagesAndSaysSo() throws BatchFileException {
+    void aBatchOfManyLinesTakesMorePagesAndSaysSo() {
         StringBuilder own = new StringBuilder("name: Long\n");
         StringBuilder rows = new StringBuilder("\ningredient,grams\n");
         for (int i = 0; i < 50; i++) {
@@ -89,7 +86,7 @@ class MakeSheetTest {
             rows.append("syrup %d,%d%n".formatted(i, 10 + i));
         }
         BatchAnalysis all = BatchAnalysis.of(RecipeFileReader.read("long", own.toString() + rows));
-        int pages = MakeSheet.pdf(all, PaperSize.A4).pages();
+        int pages = MakeSheet.file(all, PaperSize.A4, true).pages();
         assertTrue(pages > 1, "pages: " + pages);
     }
 
@@ -112,15 +109,14 @@ class MakeSheetTest {
         "coffee, Shake or stir through after, true"
     })
     void saysWhatConcernsThisBatchAndNoMore(String name, String words, boolean said)
-            throws BatchFileException, IOException {
+            throws IOException {
         assertEquals(
                 said, MakeSheet.html(batch(name + ".batch"), PaperSize.A4).contains(words), words);
     }
 
     @ParameterizedTest
     @CsvSource({"sorbet", "oat", "caramel", "coffee"})
-    void theFileIsCompleteInItselfAndToldToEverybody(String name)
-            throws BatchFileException, IOException {
+    void theFileIsCompleteInItselfAndToldToEverybody(String name) throws IOException {
         Pages.requireSound(MakeSheet.html(batch(name + ".batch"), PaperSize.A4));
     }
 
@@ -135,7 +131,7 @@ class MakeSheetTest {
     }
 
     @Test
-    void theIceIsThatOfTheFile() throws BatchFileException, IOException {
+    void theIceIsThatOfTheFile() throws IOException {
         String html = MakeSheet.html(batch("sorbet.batch"), PaperSize.A4);
         assertTrue(html.contains("ice, 2000\u00A0g"), html);
         assertTrue(html.contains("table or rock salt, 500\u00A0g"), html);
@@ -150,7 +146,7 @@ class MakeSheetTest {
 
     @ParameterizedTest
     @CsvSource({"sorbet", "oat", "caramel", "coffee"})
-    void aGermanSheetIsGermanAndFitsOnePage(String name) throws BatchFileException, IOException {
+    void aGermanSheetIsGermanAndFitsOnePage(String name) throws IOException {
         try {
             Words.show(Locale.GERMAN);
             BatchAnalysis all = batch(name + ".batch");
@@ -160,7 +156,7 @@ class MakeSheetTest {
                             .replace(all.batch().name(), "");
             assertTrue(text.contains("Zubereitung"), text);
             assertFalse(text.matches("(?is).*\\b(the|and|is|to|with|make)\\b.*"), text);
-            assertEquals(1, MakeSheet.pdf(all, PaperSize.A4).pages());
+            assertEquals(1, MakeSheet.file(all, PaperSize.A4, true).pages());
         } finally {
             Words.show(Locale.ENGLISH);
         }

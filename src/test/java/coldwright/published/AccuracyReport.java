@@ -86,7 +86,8 @@ public final class AccuracyReport {
                 """
                 # How close the results are to published values
 
-                Generated from the comparisons that the tests make (`mvn -q verify -Paccuracy`), not typed. Each
+                Generated from the comparisons that the tests make (`mvn -q test exec:exec@accuracy-page
+                -Paccuracy`), not typed. Each
                 quantity of each published table has one line. It shows how many rows judge the quantity, how many
                 were used to set a constant (those never count as checks), and the largest error by size. Against a
                 published range the error is the gap to it. Each table's header under

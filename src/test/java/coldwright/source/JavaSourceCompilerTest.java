@@ -29,12 +29,20 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
+import javax.tools.JavaCompiler;
 import javax.tools.JavaFileObject;
 import javax.tools.SimpleJavaFileObject;
+import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /** The tokens of valid Java, compared with what the JDK's own compiler makes of the same text. */
 class JavaSourceCompilerTest {
+    private static final JavaCompiler JAVAC = ToolProvider.getSystemJavaCompiler();
+
+    /** One for all texts: making it takes longer than parsing a text. */
+    private static final StandardJavaFileManager FILES =
+            JAVAC.getStandardFileManager(null, null, null);
+
     private int literals;
     private int names;
 
@@ -79,14 +87,13 @@ class JavaSourceCompilerTest {
         Map<Integer, String> seen = new HashMap<>();
         JavacTask task =
                 (JavacTask)
-                        ToolProvider.getSystemJavaCompiler()
-                                .getTask(
-                                        null,
-                                        null,
-                                        problem -> {},
-                                        List.of("-proc:none"),
-                                        null,
-                                        List.of(new Text(text)));
+                        JAVAC.getTask(
+                                null,
+                                FILES,
+                                problem -> {},
+                                List.of("-proc:none"),
+                                null,
+                                List.of(new Text(text)));
         SourcePositions places = Trees.instance(task).getSourcePositions();
         for (CompilationUnitTree unit : task.parse()) {
             new TreeScanner<Void, Void>() {

@@ -170,7 +170,7 @@ class BadHandInsTest {
                 new Bad(
                         "a bad date",
                         good.replaceFirst("date: .*", "date: yesterday"),
-                        "\"yesterday\" isn't a date"),
+                        "\"yesterday\" isn't a time"),
                 new Bad(
                         "no learner",
                         good.replaceFirst("learner: .*", "learner:"),
@@ -249,7 +249,7 @@ class BadHandInsTest {
     @Test
     void whatIsNoTextIsTold() throws IOException {
         byte[] latin = good("Zoë", CODE).getBytes(StandardCharsets.ISO_8859_1);
-        assertTrue(marked("latin", latin).notes().get(0).contains("is not UTF-8"));
+        assertTrue(marked("latin", latin).notes().get(0).contains("isn't UTF-8"));
         byte[] wide = good().getBytes(StandardCharsets.UTF_16);
         assertTrue(marked("wide", wide).notes().get(0).contains("the file is UTF-16"));
         Path inside = Files.createDirectory(folder.resolve("folder" + HandIn.ENDING));

@@ -40,10 +40,10 @@ class CheckCommandTest {
                 F:10: snippet, expected to run to its end, got: A whole number was divided by zero. Check the divisor first.
                 F:14: snippet, expected to run to its end, got: Cannot find symbol `unknownThing`. Is it spelled right and declared above?
                 F:18: heat, expected 180 within 5, got 200
-                F:19: heat > 300, expected true, got false
+                F:19: not yet: it smells so: heat > 300 (heat is 200)
                 F:21: soot, expected 1 within 1, got Cannot find symbol `soot`. Is it spelled right and declared above?
                 F:22: "black" + heat, expected 3 within 1, got black200, of type String
-                F:23: heat, expected true, got 200, of type int
+                F:23: heat, expected true or false, got 200, of type int
                 F:24: List.of(1).get(7), expected 1 within 1, got This failed with IndexOutOfBoundsException: Index: 7 Size: 1
                 1 lesson, 3 snippets, 7 check lines: 8 failures
                 1 of 7 check lines passed, 0 of them with a published source

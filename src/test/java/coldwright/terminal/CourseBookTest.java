@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.lesson.KitItem;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.PartsByKind;
 import coldwright.print.KitList;
 import coldwright.science.mix.Allergen;
 import coldwright.terminal.console.ExitCode;
@@ -162,6 +162,38 @@ class CourseBookTest {
         }
     }
 
+    /** The map is drawn from pairs; each is among the lessons that the outcomes name. */
+    @Test
+    void theMapShowsWhatTheOutcomesNeed() throws IOException {
+        String book = book();
+        Matcher pair = Pattern.compile("\\{(\\d+), (\\d+)}").matcher(book);
+        Set<String> drawn = new TreeSet<>();
+        while (pair.find()) {
+            drawn.add(pair.group(1) + " after " + pair.group(2));
+        }
+        Set<String> named = new TreeSet<>();
+        Matcher line =
+                Pattern.compile("(?m)^(\\d+)\\. \\*.*\\*\\*Before it:\\*\\* (.*)$").matcher(book);
+        int lines = 0;
+        while (line.find()) {
+            lines++;
+            Matcher number = Pattern.compile("\\d+").matcher(line.group(2));
+            while (number.find()) {
+                named.add(line.group(1) + " after " + number.group());
+            }
+        }
+        assertEquals(LESSONS, lines);
+        assertEquals(13, drawn.size());
+        assertTrue(named.containsAll(drawn), drawn + " in " + named);
+    }
+
+    @Test
+    void theBookIsPartOfTheProgram() {
+        Lesson book = LessonFolder.in(Path.of("lessons")).find("course");
+        assertEquals("The course", book.title());
+        assertEquals(List.of(), book.faults());
+    }
+
     @Test
     void theAllergensAreThoseOfTheKits() throws IOException {
         List<Lesson> lessons = lessons();
@@ -214,7 +246,8 @@ class CourseBookTest {
         List<Lesson> lessons = lessons();
         for (int n = 2; n < LESSONS; n++) {
             Lesson lesson = lessons.get(n - 1);
-            List<LessonPart.Asked> asked = PartsByKind.of(lesson.steps().get(0).parts()).asked();
+            List<LessonPart.Asked> asked =
+                    LessonPart.only(LessonPart.Asked.class, lesson.steps().get(0).parts());
             assertEquals(3, asked.size(), lesson.file());
             String step = lesson.text().split("(?m)^## ")[1];
             List<Integer> from = new ArrayList<>();
@@ -234,7 +267,10 @@ class CourseBookTest {
         assertEquals(List.of(), test.faults());
         List<LessonPart.Asked> asked =
                 test.steps().stream()
-                        .flatMap(step -> PartsByKind.of(step.parts()).asked().stream())
+                        .flatMap(
+                                step ->
+                                        LessonPart.only(LessonPart.Asked.class, step.parts())
+                                                .stream())
                         .toList();
         assertEquals(24, asked.size());
         for (LessonPart.Asked one : asked) {

@@ -105,7 +105,7 @@ class HandoutCommandTest {
         String file = path("missing/out.pdf");
         assertEquals(ExitCode.NOT_UNDERSTOOD, typedSession.obey("handout", lesson, "-o", file));
         assertEquals("", typedSession.out());
-        assertTrue(typedSession.err().contains("out.pdf can't be written: its folder is not"));
+        assertTrue(typedSession.err().contains("out.pdf can't be written: its folder doesn't"));
     }
 
     @Test

@@ -3,7 +3,6 @@ package coldwright.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.batch.BatchFileException;
 import coldwright.batch.RecipeFileReader;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
@@ -91,7 +90,7 @@ class OddBatchesTest {
         Mix mix;
         try {
             mix = RecipeFileReader.read("odd", text).mix();
-        } catch (BatchFileException e) {
+        } catch (IllegalArgumentException e) {
             throw new AssertionError(which, e);
         }
         String all = which + "\n" + text + answered.err();
@@ -121,8 +120,13 @@ class OddBatchesTest {
         assertEquals(ExitCode.DONE, balanced.exit());
     }
 
+    /** Every sixth ingredient; each one where laws get more cases. */
     static Stream<String> everythingAlone() {
-        return Shelf.all().stream().map(Ingredient::name);
+        List<Ingredient> all = Shelf.all();
+        int step = SEEDS > 10 ? 1 : 6;
+        return IntStream.range(0, all.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(i -> all.get(i).name());
     }
 
     @ParameterizedTest

@@ -28,7 +28,7 @@ class TextFileTest {
                 List.of(
                         new TextFault(
                                 2,
-                                "the byte 0xB0 on this line is not UTF-8; save the file as UTF-8")),
+                                "the byte 0xB0 on this line isn't UTF-8; save the file as UTF-8")),
                 latin.faults());
         assertEquals("one\ntwo \uFFFDC\nthree", latin.text().orElseThrow());
     }
@@ -48,7 +48,7 @@ class TextFileTest {
     @Test
     void saysWhyThereIsNoText() throws IOException {
         assertEquals(
-                "there is no such file; look at its name and folder",
+                "there is no such file; check its name and folder",
                 TextFile.read(folder.resolve("none.txt"), 10).faults().get(0).words());
         assertEquals(
                 "this is a folder; name a file in it",

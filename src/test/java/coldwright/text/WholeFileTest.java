@@ -54,7 +54,8 @@ class WholeFileTest {
         assertEquals(WholeFile.Reason.A_FOLDER, refused(inner, NEW).reason());
         Path nowhere = folder.resolve("none/sheet.pdf");
         assertEquals(
-                nowhere + " can't be written: its folder is not there; make it or give another",
+                nowhere
+                        + " can't be written: its folder doesn't exist; create it or choose another",
                 refused(nowhere, NEW).getMessage());
     }
 

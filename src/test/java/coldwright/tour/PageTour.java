@@ -51,8 +51,7 @@ public final class PageTour {
         press("batch.page");
         Hands.settle(3_000);
         picture(pictures, stage, "5-batch");
-        Hands.act(() -> fire("Coldwright"));
-        Hands.settle(500);
+        pressWord("Coldwright");
         Hands.act(() -> ((Button) found(look("home-lesson")).orElseThrow()).fire());
         Hands.settle(1_500);
         picture(pictures, stage, "6-lesson");
@@ -89,7 +88,10 @@ public final class PageTour {
 
     /** Presses a button of the page or, if it isn't there, of the contents. */
     private static void press(String key) throws Exception {
-        String word = Messages.of(key);
+        pressWord(Messages.of(key));
+    }
+
+    private static void pressWord(String word) throws Exception {
         if (!Hands.ask(() -> fire(word))) {
             Hands.act(() -> fire(Messages.of("contents")));
             Hands.settle(500);

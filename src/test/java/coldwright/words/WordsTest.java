@@ -2,6 +2,8 @@ package coldwright.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import coldwright.figure.UnitConversion;
+
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -14,6 +16,33 @@ class WordsTest {
     @AfterEach
     void showEnglish() {
         Words.show(Locale.ENGLISH);
+        Words.show(Words.Units.METRIC);
+    }
+
+    @Test
+    void shownTextsHaveTheUnitsAndTheDecimalMarkOfTheReader() {
+        Phrase all = Phrase.of("words.sample", "units", -18.0, 1.5, 100.0, -12.34);
+        assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.shown());
+        UnitConversion units = new UnitConversion(true, true);
+        Words.show(new Words.Units(units::unit, units::value));
+        assertEquals("-18 -> −0.4 °F, ±2.7 °F, 3.53 oz, 9.8 and 3.53", all.shown());
+        assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.english());
+        Words.show(Locale.GERMAN);
+        assertEquals("−0,4 °F; ±2,7 °F; 3,53 oz; 9,8; 3,53", all.shown());
+        assertEquals("−18 °C; ±1,5 °C; 100 g; −12,3; 100,0", all.in(Locale.GERMAN));
+    }
+
+    @Test
+    void filesAndJsonKeepThePointUnderAnyLocale() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            Phrase all = Phrase.of("words.sample", "units", -18.0, 1.5, 100.0, -12.34);
+            assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.english());
+            assertEquals("-18 -> −18 °C, ±1.5 °C, 100 g, −12.3 and 100.0", all.shown());
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     @Test
@@ -22,7 +51,7 @@ class WordsTest {
         assertEquals(
                 "5 % of milk at 0.0 °C: a, ice $1", SAMPLE.text(Locale.ENGLISH, "share", values));
         assertEquals(
-                "Bei 0.0 °C: 5 % von milk: a, Eis", SAMPLE.text(Locale.GERMAN, "share", values));
+                "Bei 0,0 °C: 5 % von milk: a, Eis", SAMPLE.text(Locale.GERMAN, "share", values));
     }
 
     @Test

@@ -42,14 +42,13 @@ class ClearedWorkbookTest {
     @Test
     void clearingPutsEverythingAway() throws IOException {
         try (Workbook workbook = Workbook.open(new DataFolder(folder))) {
-            assertEquals(
-                    new ArchivedWorkbook(Optional.empty(), Optional.empty()), workbook.clear());
+            assertEquals(new Saved<>(Optional.empty(), Optional.empty()), workbook.clear());
             for (int time = 1; time <= 2; time++) {
                 workbook.save(Samples.state(time, 1));
                 workbook.keep(Preferences.usual());
-                ArchivedWorkbook away = workbook.clear();
-                assertEquals(Optional.empty(), away.message());
-                Path to = away.folder().orElseThrow();
+                Saved<Optional<Path>> away = workbook.clear();
+                assertEquals(Optional.empty(), away.failure());
+                Path to = away.value().orElseThrow();
                 assertTrue(
                         to.getFileName().toString().matches("put-away-\\d{8}-\\d{6}(-2)?"),
                         to::toString);

@@ -85,7 +85,7 @@ class DataFolderTest {
         DataFolder folder = new DataFolder(at.resolve("coldwright"));
         assertEquals(Locale.getDefault(), Workbook.languageIn(folder));
         try (Workbook workbook = Workbook.open(folder)) {
-            workbook.keep(Preferences.usual().with(Language.DE));
+            workbook.keep(Preferences.usual().with(new Language("de")));
             assertEquals(Locale.GERMAN, Workbook.languageIn(folder));
         }
     }

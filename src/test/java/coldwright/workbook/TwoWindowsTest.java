@@ -57,7 +57,7 @@ class TwoWindowsTest {
             assertEquals(TAKEN, second.notice());
             assertEquals(Optional.of(Samples.state(1, 1)), second.load(Samples.OATS).value());
             assertEquals(TAKEN, second.save(Samples.state(9, 1)));
-            assertEquals(TAKEN, second.clear().message());
+            assertEquals(TAKEN, second.clear().failure());
             first.getOutputStream().write('\n');
             first.getOutputStream().flush();
             assertEquals("saved", said.readLine());

@@ -14,13 +14,14 @@ import java.util.Optional;
  * @param type type of its value if it is an expression that gives one
  * @param declared its variable, if it declares exactly one
  */
-record CompiledStatement(
+public record CompiledStatement(
         int start,
         String text,
         List<Order> orders,
         Optional<String> type,
         Optional<DeclaredVariable> declared) {
-    CompiledStatement {
+    /** Makes defensive copies. */
+    public CompiledStatement {
         orders = List.copyOf(orders);
     }
 
@@ -38,7 +39,7 @@ record CompiledStatement(
      * @param type its type as written or inferred
      * @param holder the class that contains it
      */
-    record DeclaredVariable(String name, String type, String holder) {
+    public record DeclaredVariable(String name, String type, String holder) {
         boolean takes(double value) {
             return type.equals("double")
                     ? Double.isFinite(value)

@@ -9,32 +9,44 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A compiled snippet: the orders that run it, any number of times. */
-public final class CompiledStep {
-    private final String text;
-    private final List<CompiledStatement> statements;
-    private final List<CompileProblem> refused;
-    private Boolean traceless;
-    private Boolean repeatable;
-
-    CompiledStep(String text, List<CompiledStatement> statements, List<CompileProblem> refused) {
-        this.text = text;
-        this.statements = List.copyOf(statements);
-        this.refused = List.copyOf(refused);
+/**
+ * A compiled snippet: the orders that run it, any number of times. Equal only to itself.
+ *
+ * @param text the snippet's text
+ * @param statements its statements, in order
+ * @param refused the names that a confined snippet may not use; empty if it may run confined
+ * @param hasNoSideEffects whether discarding its classes undoes all its effects; what a confined
+ *     snippet may name leaves no threads, settings or files
+ * @param repeatable whether its statements can run again in place, as if for the first time; false
+ *     if they might change anything but their own variables
+ */
+public record CompiledStep(
+        String text,
+        List<CompiledStatement> statements,
+        List<CompileProblem> refused,
+        boolean hasNoSideEffects,
+        boolean repeatable) {
+    /** Makes defensive copies. */
+    public CompiledStep {
+        statements = List.copyOf(statements);
+        refused = List.copyOf(refused);
     }
 
-    /** The snippet's text. */
-    public String text() {
-        return text;
-    }
-
-    /** The names that a confined snippet may not use; empty if it may run confined. */
-    public List<CompileProblem> refused() {
-        return refused;
-    }
-
-    List<CompiledStatement> statements() {
-        return statements;
+    /** A step that is compiled after others. */
+    static CompiledStep of(
+            String text,
+            List<CompiledStatement> statements,
+            List<CompileProblem> refused,
+            List<CompiledStep> above) {
+        CompiledStep step = new CompiledStep(text, statements, refused, false, false);
+        List<CompiledClass> before = above.stream().flatMap(one -> one.classes().stream()).toList();
+        boolean quiet = refused.isEmpty() && !RerunAnalysis.catchesErrors(step.classes());
+        boolean repeatable =
+                quiet
+                        && step.redefinesNothing()
+                        && above.stream().allMatch(CompiledStep::redefinesNothing)
+                        && RerunAnalysis.judge(step.classes(), before);
+        return new CompiledStep(text, statements, refused, quiet, repeatable);
     }
 
     /**
@@ -70,37 +82,6 @@ public final class CompiledStep {
             at--;
         }
         return at;
-    }
-
-    /**
-     * Whether discarding its classes undoes all its effects.
-     *
-     * @return false if it may leave traces in its process, such as threads or settings
-     */
-    public boolean hasNoSideEffects() {
-        if (traceless == null) {
-            traceless = SideEffectAnalysis.none(classes());
-        }
-        return traceless;
-    }
-
-    /**
-     * Whether its statements can run again in place, as if for the first time.
-     *
-     * @param above the steps it was compiled after
-     * @return false if they might change anything but their own variables
-     */
-    public boolean repeatable(List<CompiledStep> above) {
-        if (repeatable == null) {
-            List<CompiledClass> before = new ArrayList<>();
-            above.forEach(step -> before.addAll(step.classes()));
-            repeatable =
-                    hasNoSideEffects()
-                            && redefinesNothing()
-                            && above.stream().allMatch(CompiledStep::redefinesNothing)
-                            && RerunAnalysis.judge(classes(), before);
-        }
-        return repeatable;
     }
 
     private boolean redefinesNothing() {
@@ -153,5 +134,15 @@ public final class CompiledStep {
             last--;
         }
         return last;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return System.identityHashCode(this);
     }
 }

@@ -41,29 +41,12 @@ record CompilerDiagnostic(
         }
         return new CompilerDiagnostic(
                 code.startsWith(KEY) ? code.substring(KEY.length()) : code,
-                english(diag),
+                diag.getMessage(Locale.ENGLISH),
                 text,
                 piece.start(),
                 start,
                 end,
                 at);
-    }
-
-    /**
-     * The compiler's message in English. The compiler looks it up in the requested locale, then in
-     * the default one, and only then in English, so the default is set to English meanwhile.
-     */
-    private static synchronized String english(Diag diag) {
-        Locale own = Locale.getDefault();
-        if (own.getLanguage().equals(Locale.ENGLISH.getLanguage())) {
-            return diag.getMessage(Locale.ENGLISH);
-        }
-        Locale.setDefault(Locale.ENGLISH);
-        try {
-            return diag.getMessage(Locale.ENGLISH);
-        } finally {
-            Locale.setDefault(own);
-        }
     }
 
     private static int within(long offset, String text) {

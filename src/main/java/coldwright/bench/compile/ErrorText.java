@@ -9,7 +9,7 @@ final class ErrorText {
     private ErrorText() {}
 
     static String of(String key, Object... values) {
-        return TEXTS.text(Words.shown(), key, values);
+        return TEXTS.shown(key, values);
     }
 
     static boolean has(String key) {

@@ -1,5 +1,6 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.confine.SnippetClassFile;
 import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
 

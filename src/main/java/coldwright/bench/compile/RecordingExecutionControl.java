@@ -1,8 +1,10 @@
 package coldwright.bench.compile;
 
+import coldwright.bench.confine.SnippetClassFile;
 import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
 
+import jdk.jshell.execution.DirectExecutionControl;
 import jdk.jshell.spi.ExecutionControl;
 import jdk.jshell.spi.ExecutionControlProvider;
 import jdk.jshell.spi.ExecutionEnv;
@@ -16,10 +18,15 @@ import java.util.Map;
  * An execution engine that executes nothing: it records JShell's requests as orders for later. So a
  * snippet is compiled as a whole before any of it runs, and reruns without compiling.
  */
-final class RecordingExecutionControl implements ExecutionControlProvider, ExecutionControl {
+final class RecordingExecutionControl extends DirectExecutionControl
+        implements ExecutionControlProvider {
     private final Map<String, CompiledClass> known = new HashMap<>();
     private List<Order> orders = new ArrayList<>();
     private UserException pending;
+
+    RecordingExecutionControl() {
+        super(null); // nothing is loaded here
+    }
 
     /** The orders recorded since the last call. */
     List<Order> takeOrders() {
@@ -51,7 +58,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public void load(ClassBytecodes[] classes) {
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             known.put(code.name(), code);
             orders.add(new Order.Define(code));
         }
@@ -60,7 +67,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public void redefine(ClassBytecodes[] classes) throws ClassInstallException {
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             CompiledClass before = known.get(code.name());
             if (before == null
                     || !SnippetClassFile.of(before).sameShapeAs(SnippetClassFile.of(code))) {
@@ -69,7 +76,7 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
             }
         }
         for (ClassBytecodes one : classes) {
-            CompiledClass code = CompiledClass.of(one.name(), one.bytecodes());
+            CompiledClass code = new CompiledClass(one.name(), one.bytecodes());
             known.put(code.name(), code);
             orders.add(new Order.Redefine(code));
         }
@@ -89,25 +96,5 @@ final class RecordingExecutionControl implements ExecutionControlProvider, Execu
     @Override
     public String varValue(String className, String variable) {
         return "";
-    }
-
-    @Override
-    public void addToClasspath(String path) {
-        // loaded in the bench's process from the start
-    }
-
-    @Override
-    public void stop() {
-        // nothing runs
-    }
-
-    @Override
-    public Object extensionCommand(String command, Object argument) {
-        return "";
-    }
-
-    @Override
-    public void close() {
-        // nothing is open
     }
 }

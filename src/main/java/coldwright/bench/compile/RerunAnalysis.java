@@ -1,6 +1,7 @@
 package coldwright.bench.compile;
 
-import coldwright.bench.compile.SnippetClassFile.FieldAccess;
+import coldwright.bench.confine.SnippetClassFile;
+import coldwright.bench.confine.SnippetClassFile.FieldAccess;
 import coldwright.bench.remote.CompiledClass;
 
 import java.util.ArrayDeque;
@@ -37,6 +38,16 @@ final class RerunAnalysis {
     /** A running bath is the only mutable object in package science. */
     private static final Set<String> CHANGING_TYPES = Set.of("Lcoldwright/science/bath/BathRun;");
 
+    /** Catching these hides that the process has run out of a resource. */
+    private static final Set<String> LOUD_CATCHES =
+            Set.of(
+                    SnippetClassFile.CAUGHT_ANYTHING,
+                    "java/lang/Throwable",
+                    "java/lang/Error",
+                    "java/lang/VirtualMachineError",
+                    "java/lang/StackOverflowError",
+                    "java/lang/OutOfMemoryError");
+
     /** Prefix of the methods that JShell makes of statements; those of steps above aren't rerun. */
     private static final String STATEMENT = "do_it$";
 
@@ -46,6 +57,13 @@ final class RerunAnalysis {
 
     private RerunAnalysis(Map<String, SnippetClassFile> known) {
         this.known = known;
+    }
+
+    /** Whether classes might catch what a failing process throws. */
+    static boolean catchesErrors(List<CompiledClass> step) {
+        return step.stream()
+                .flatMap(code -> SnippetClassFile.of(code).caught().stream())
+                .anyMatch(LOUD_CATCHES::contains);
     }
 
     /**

@@ -35,9 +35,6 @@ import java.util.stream.Stream;
  * of all steps from the bottom, after a fresh start, equals a run from the top.
  */
 public final class StepCompiler implements AutoCloseable {
-    /** Maximum length of a snippet, characters. */
-    public static final int MOST_CHARACTERS = 100_000;
-
     /** After this many evaluations a new compiler is quicker. */
     private static final int WORN_EVALUATIONS = 4_000;
 
@@ -91,7 +88,7 @@ public final class StepCompiler implements AutoCloseable {
      */
     public CompiledStep compile(String text, BooleanSupplier stopped)
             throws CompilationFailedException {
-        SnippetLimits.check(steps().stream().map(CompiledStep::text).toList(), text);
+        SnippetLimits.check(text);
         diagnosticTranslator.refuseOddText(text);
         List<CompiledStatement> statements = new ArrayList<>();
         List<List<Snippet>> parts = new ArrayList<>();
@@ -123,7 +120,7 @@ public final class StepCompiler implements AutoCloseable {
             remove(parts);
             throw e;
         }
-        CompiledStep step = new CompiledStep(text, statements, refused);
+        CompiledStep step = CompiledStep.of(text, statements, refused, steps());
         pile.add(new CompiledEntry(step, parts));
         return step;
     }

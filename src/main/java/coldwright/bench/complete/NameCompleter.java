@@ -1,7 +1,6 @@
 package coldwright.bench.complete;
 
 import coldwright.bench.compile.CompilationFailedException;
-import coldwright.bench.compile.SnippetLimits;
 import coldwright.bench.compile.StepCompiler;
 import coldwright.source.JavaSource;
 import coldwright.source.JavaToken;
@@ -77,7 +76,7 @@ public final class NameCompleter implements AutoCloseable {
             List<String> above, String text, int caret, BooleanSupplier stopped) {
         String head = text.substring(0, caret);
         JavaToken typed = JavaSource.of(head + "x").at(caret).orElseThrow();
-        if (typed.isComment() || typed.isQuoted() || !SnippetLimits.allow(text)) {
+        if (typed.isComment() || typed.isQuoted()) {
             return List.of();
         }
         freshen();

@@ -25,7 +25,7 @@ import java.util.function.Function;
  * and switches are made with.
  */
 public final class NameCheck {
-    private static final String SNIPPETS = "REPL/$JShell$";
+    static final String SNIPPETS = "REPL/$JShell$";
     private static final String FACTORY = "java/lang/invoke/LambdaMetafactory";
     private static final int SERIALIZABLE = 1;
 
@@ -47,10 +47,11 @@ public final class NameCheck {
                     "java/lang/Enum$EnumDesc.of");
 
     private final AllowedNames allowed;
-    private final Function<String, Optional<SnippetType>> snippetTypes;
+    private final Function<String, Optional<SnippetClassFile>> snippetTypes;
     private final Set<RefusedName> refused = new LinkedHashSet<>();
 
-    private NameCheck(AllowedNames allowed, Function<String, Optional<SnippetType>> snippetTypes) {
+    private NameCheck(
+            AllowedNames allowed, Function<String, Optional<SnippetClassFile>> snippetTypes) {
         this.allowed = allowed;
         this.snippetTypes = snippetTypes;
     }
@@ -69,7 +70,7 @@ public final class NameCheck {
                         AllowedNames.USUAL,
                         name ->
                                 Optional.ofNullable(known.apply(name.replace('/', '.')))
-                                        .map(SnippetType::of));
+                                        .map(SnippetClassFile::of));
         new ClassReader(code.bytes())
                 .accept(
                         check.new Members(new ClassRemapper(new ClassWriter(0), check.new Types())),
@@ -116,9 +117,10 @@ public final class NameCheck {
         if (!isSnippet(owner)) {
             return allowed.member(owner, name, descriptor);
         }
-        Optional<SnippetType> type = seen.add(owner) ? snippetTypes.apply(owner) : Optional.empty();
+        Optional<SnippetClassFile> type =
+                seen.add(owner) ? snippetTypes.apply(owner) : Optional.empty();
         return type.isPresent()
-                && (type.get().declared().contains(name + descriptor)
+                && (type.get().members().containsKey(name + descriptor)
                         || type.get().above().stream()
                                 .anyMatch(one -> inherited(one, name, descriptor, seen)));
     }

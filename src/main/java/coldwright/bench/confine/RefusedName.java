@@ -74,6 +74,6 @@ public record RefusedName(String owner, String member) {
                                 .map(Map.Entry::getValue)
                                 .findFirst()
                                 .orElse("other");
-        return TEXTS.text(Words.shown(), wanted, written());
+        return TEXTS.shown(wanted, written());
     }
 }

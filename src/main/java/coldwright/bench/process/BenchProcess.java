@@ -1,155 +1,101 @@
 package coldwright.bench.process;
 
-import coldwright.bench.remote.BenchFolder;
-import coldwright.bench.remote.CompiledClass;
-import coldwright.bench.remote.ExecutionReply;
+import coldwright.bench.remote.BenchMessage;
 import coldwright.bench.remote.Order;
 import coldwright.bench.remote.OrderBatch;
+import coldwright.figure.wire.MalformedWireException;
 
-import java.io.BufferedInputStream;
-import java.io.BufferedOutputStream;
-import java.io.DataInputStream;
-import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
-import java.net.Socket;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 
-/** A process in which snippets run. Give orders from one thread; it can be killed from any. */
-public final class BenchProcess implements AutoCloseable {
-    private static final int END_SECONDS = 2;
+/** A process in which snippets run. Give orders from one thread. */
+public final class BenchProcess extends JavaProcess<OrderBatch, BenchMessage> {
+    private static final int START_SECONDS = 20;
+    private static final int BYTES_OF_A_POINT = 40;
+    private static final int BYTES_BESIDE_POINTS = 4 << 20;
 
-    private final Process process;
-    private final Path folder;
-    private final DebugConnection debugConnection;
-    private final Socket ordersSocket;
-    private final Socket framesSocket;
-    private final DataInputStream answers;
-    private final DataOutputStream orders;
-    private final FrameReader frames;
-    private int batches;
-
-    BenchProcess(
-            Process process,
-            Path folder,
-            DebugConnection debugConnection,
-            Socket orders,
-            Socket frames,
-            int mostFrameBytes)
-            throws IOException {
-        this.process = process;
-        this.folder = folder;
-        this.debugConnection = debugConnection;
-        this.ordersSocket = orders;
-        this.framesSocket = frames;
-        this.answers = new DataInputStream(new BufferedInputStream(orders.getInputStream()));
-        this.orders =
-                new DataOutputStream(new BufferedOutputStream(orders.getOutputStream(), 1 << 16));
-        this.frames = new FrameReader(frames.getInputStream(), mostFrameBytes, this::kill);
+    /** Receives the output of a batch. */
+    public interface OutputListener {
+        /**
+         * Text was printed, a figure was drawn, or a limit was exceeded.
+         *
+         * @throws MalformedWireException if a figure is malformed: then the process is killed
+         */
+        void accept(BenchMessage output) throws IOException;
     }
 
-    /** Waits until it is warm. */
+    /**
+     * Starts a process.
+     *
+     * @param pointLimit maximum points of a figure
+     * @param walled whether the operating system confines it too
+     * @throws IOException if it can't be started
+     */
+    BenchProcess(LaunchSettings launch, int pointLimit, boolean walled) throws IOException {
+        super(
+                launch,
+                OrderBatch.WIRE,
+                BenchMessage.wire(pointLimit * BYTES_OF_A_POINT + BYTES_BESIDE_POINTS),
+                walled);
+    }
+
+    /** Whether snippets with these rights may run in it. */
+    public boolean suits(boolean confined) {
+        return walled() == (confined && SystemWall.isAtHand());
+    }
+
+    /**
+     * Waits until it is warm.
+     *
+     * @throws IOException if it ends instead, or takes too long
+     */
     void awaitReady() throws IOException {
-        ExecutionReply.read(answers);
-        frames.startBatch();
+        CompletableFuture<BenchMessage.Reply> ready = new CompletableFuture<>();
+        ready.orTimeout(START_SECONDS, TimeUnit.SECONDS)
+                .whenComplete(
+                        (reply, failure) -> {
+                            if (failure != null) {
+                                kill();
+                            }
+                        });
+        try {
+            ready.complete(reply(output -> {}));
+        } catch (EOFException e) {
+            OptionalInt status = exitStatus();
+            throw new IOException(
+                    "its process ended at once (exit status %s)"
+                            .formatted(status.isPresent() ? status.getAsInt() : "unknown"),
+                    e);
+        }
     }
 
     /**
      * Executes orders and waits for the reply.
      *
-     * @param listener receives text and figures meanwhile, on another thread
-     * @return the reply, after all output has been delivered
+     * @param listener receives text and figures meanwhile, on this thread
      * @throws IOException if the process is gone or sends malformed data
      */
-    public ExecutionReply execute(List<Order> wanted, FrameListener listener) throws IOException {
-        batches++;
-        OrderBatch batch = new OrderBatch(batches, wanted);
-        frames.listenTo(batches, listener);
-        batch.write(orders);
-        orders.flush();
-        ExecutionReply answer = ExecutionReply.read(answers);
-        if (!frames.awaitEnd(END_SECONDS)) {
-            throw new IOException("the bench did not end its batch");
-        }
-        return answer;
+    public BenchMessage.Reply execute(List<Order> orders, OutputListener listener)
+            throws IOException {
+        send(new OrderBatch(orders));
+        return reply(listener);
     }
 
-    /**
-     * Replaces the method bodies of a loaded class.
-     *
-     * @param code the class with its new bodies
-     * @return false if the class hasn't been used yet, so that it can simply be defined again
-     * @throws IOException if it can't be done
-     */
-    public boolean redefine(CompiledClass code) throws IOException {
-        return debugConnection.redefine(code);
-    }
-
-    /** Throws a stop into the running snippet. Returns at once; the snippet may not end. */
-    public void stop() {
-        debugConnection.stop();
-    }
-
-    /** Kills the process at once. May be called from any thread, more than once. */
-    public void kill() {
-        process.destroyForcibly();
-    }
-
-    /** Whether the process is alive. */
-    public boolean alive() {
-        return process.isAlive();
-    }
-
-    /** Whether the figure stream contained forged data. */
-    public boolean forged() {
-        return frames.forged();
-    }
-
-    /**
-     * Waits briefly for the process to end.
-     *
-     * @return its exit status; empty if it is still alive
-     */
-    public OptionalInt exitStatus() {
+    private BenchMessage.Reply reply(OutputListener listener) throws IOException {
         try {
-            if (process.waitFor(END_SECONDS, TimeUnit.SECONDS)) {
-                return OptionalInt.of(process.exitValue());
+            while (true) {
+                BenchMessage message = receive();
+                if (message instanceof BenchMessage.Reply reply) {
+                    return reply;
+                }
+                listener.accept(message);
             }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        }
-        return OptionalInt.empty();
-    }
-
-    /** Processor time that it has used; zero where the system doesn't say. */
-    public Duration processorTime() {
-        return process.toHandle().info().totalCpuDuration().orElse(Duration.ZERO);
-    }
-
-    /** The operating system's process ID. */
-    public long pid() {
-        return process.pid();
-    }
-
-    /** Kills the process and deletes its folder. */
-    @Override
-    public void close() {
-        kill();
-        debugConnection.close();
-        close(ordersSocket);
-        close(framesSocket);
-        exitStatus();
-        BenchFolder.delete(folder);
-    }
-
-    private static void close(Socket socket) {
-        try {
-            socket.close();
-        } catch (IOException e) {
-            // already closed
+        } catch (MalformedWireException e) {
+            throw forgery(e);
         }
     }
 }

@@ -2,6 +2,8 @@ package coldwright.bench.process;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,32 +16,46 @@ public final class SpareProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
     private final LaunchSettings launch;
-    private final Set<StartedProcess> started = ConcurrentHashMap.newKeySet();
+    private final int pointLimit;
+    private final Set<BenchProcess> started = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter =
             Executors.newSingleThreadExecutor(SpareProcesses::daemon);
     private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
     private CompletableFuture<BenchProcess> next;
+    private boolean nextConfined = true;
     private volatile boolean closed;
 
-    /** Starts the first process in the background. */
-    public SpareProcesses(LaunchSettings launch) {
-        this.launch = launch;
+    /**
+     * Starts the first process in the background.
+     *
+     * @param classPath classes that snippets may use
+     * @param heapMb heap limit, MB
+     * @param pointLimit maximum points of a figure
+     */
+    public SpareProcesses(List<Path> classPath, int heapMb, int pointLimit) {
+        this.launch = LaunchSettings.bench(classPath, heapMb, pointLimit);
+        this.pointLimit = pointLimit;
         Runtime.getRuntime().addShutdownHook(lastWill);
-        next = startOne();
+        next = startOne(true);
     }
 
     /**
-     * Takes the spare and starts another.
+     * Takes the spare and starts another of its kind.
      *
+     * @param confined whether what runs in it is confined; then the system confines it too, if it
+     *     can
      * @return the process, perhaps still starting; fails with an {@link UncheckedIOException}
      */
-    public synchronized CompletableFuture<BenchProcess> take() {
+    public synchronized CompletableFuture<BenchProcess> take(boolean confined) {
         CompletableFuture<BenchProcess> taken = next;
-        if (taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive())) {
+        boolean lost =
+                taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive());
+        if (lost || nextConfined != confined) {
             taken.thenAccept(this::retire);
-            taken = startOne();
+            taken = startOne(confined);
         }
-        next = startOne();
+        next = startOne(confined);
+        nextConfined = confined;
         return taken;
     }
 
@@ -50,21 +66,21 @@ public final class SpareProcesses implements AutoCloseable {
                 new Thread(
                         () -> {
                             process.close();
-                            started.removeIf(one -> !one.process().isAlive());
+                            started.remove(process);
                         },
                         "bench-tidy");
         tidy.setDaemon(true);
         tidy.start();
     }
 
-    private CompletableFuture<BenchProcess> startOne() {
+    private CompletableFuture<BenchProcess> startOne(boolean confined) {
         return CompletableFuture.supplyAsync(
                 () -> {
                     try {
                         if (closed) {
                             throw new IOException("the bench is closed");
                         }
-                        return BenchLauncher.start(launch, this::addStarted);
+                        return start(confined && SystemWall.isAtHand());
                     } catch (IOException e) {
                         throw new UncheckedIOException(e);
                     }
@@ -72,17 +88,32 @@ public final class SpareProcesses implements AutoCloseable {
                 starter);
     }
 
-    private void addStarted(StartedProcess one) {
-        started.add(one);
-        if (closed) {
-            one.end();
+    private BenchProcess start(boolean walled) throws IOException {
+        BenchProcess process = new BenchProcess(launch, pointLimit, walled);
+        started.add(process);
+        try {
+            if (closed) {
+                process.kill();
+            }
+            process.awaitReady();
+        } catch (IOException | RuntimeException e) {
+            retire(process);
+            if (!walled || closed) {
+                throw e;
+            }
+            SystemWall.note(false);
+            return start(false);
         }
+        if (walled) {
+            SystemWall.note(true);
+        }
+        return process;
     }
 
     private void endAll() {
         closed = true;
         starter.shutdown();
-        started.forEach(one -> one.process().destroyForcibly());
+        started.forEach(BenchProcess::kill);
         try {
             if (!starter.awaitTermination(END_SECONDS, TimeUnit.SECONDS)) {
                 starter.shutdownNow();
@@ -90,7 +121,7 @@ public final class SpareProcesses implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        started.forEach(StartedProcess::end);
+        started.forEach(BenchProcess::close);
     }
 
     private static Thread daemon(Runnable task) {

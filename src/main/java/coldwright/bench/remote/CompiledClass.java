@@ -1,38 +1,14 @@
 package coldwright.bench.remote;
 
 import java.util.Arrays;
-import java.util.Objects;
 
-/** A compiled class: binary name and bytes. Treat the bytes as immutable. */
-public final class CompiledClass {
-    private final String name;
-    private final byte[] bytes;
-
-    private CompiledClass(String name, byte[] bytes) {
-        this.name = Objects.requireNonNull(name, "name");
-        this.bytes = bytes;
-    }
-
-    /**
-     * Wraps a compiled class.
-     *
-     * @param name binary name with dots
-     * @param bytes the class file; not copied
-     */
-    public static CompiledClass of(String name, byte[] bytes) {
-        return new CompiledClass(name, bytes);
-    }
-
-    /** The binary name, with dots. */
-    public String name() {
-        return name;
-    }
-
-    /** The class file's bytes, not a copy. */
-    public byte[] bytes() {
-        return bytes;
-    }
-
+/**
+ * A compiled class. Treat the bytes as immutable: they aren't copied.
+ *
+ * @param name binary name, with dots
+ * @param bytes the class file
+ */
+public record CompiledClass(String name, byte[] bytes) {
     @Override
     public boolean equals(Object other) {
         return other instanceof CompiledClass that
@@ -43,10 +19,5 @@ public final class CompiledClass {
     @Override
     public int hashCode() {
         return 31 * name.hashCode() + Arrays.hashCode(bytes);
-    }
-
-    @Override
-    public String toString() {
-        return name + " (" + bytes.length + " bytes)";
     }
 }

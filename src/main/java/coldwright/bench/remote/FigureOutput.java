@@ -10,15 +10,15 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Sends the figures and drawings that a snippet shows as frames, within the limits. */
+/** Sends the figures and drawings that a snippet shows within the limits. */
 final class FigureOutput {
-    private final WireFrameWriter frames;
+    private final ProgramLink<OrderBatch, BenchMessage> program;
     private final int pointLimit;
     private final List<Exhibit> shown = new ArrayList<>();
     private int limit;
 
-    FigureOutput(WireFrameWriter frames, int pointLimit) {
-        this.frames = frames;
+    FigureOutput(ProgramLink<OrderBatch, BenchMessage> program, int pointLimit) {
+        this.program = program;
         this.pointLimit = pointLimit;
     }
 
@@ -63,7 +63,7 @@ final class FigureOutput {
             throw new IllegalArgumentException(e.getMessage(), e);
         }
         try {
-            frames.send(WireFrame.Kind.FIGURE, bytes.toByteArray(), bytes.size());
+            program.send(new BenchMessage.Shown(bytes.toByteArray()));
         } catch (IOException e) {
             throw new UncheckedIOException("the page is gone", e);
         }

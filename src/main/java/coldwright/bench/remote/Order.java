@@ -27,12 +27,7 @@ public sealed interface Order {
     /** Define a class. */
     record Define(CompiledClass code) implements Order {}
 
-    /**
-     * Replace the bodies of a loaded class and keep its variables' values. The program does this
-     * itself through the debug interface; the order is never sent.
-     *
-     * @param code the class with its new bodies
-     */
+    /** Replace the bodies of a class and keep its variables' values. */
     record Redefine(CompiledClass code) implements Order {}
 
     /**

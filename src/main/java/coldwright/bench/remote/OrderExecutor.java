@@ -3,10 +3,12 @@ package coldwright.bench.remote;
 import coldwright.figure.Exhibit;
 
 import java.io.IOException;
+import java.lang.instrument.ClassDefinition;
+import java.lang.instrument.Instrumentation;
+import java.lang.instrument.UnmodifiableClassException;
 import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
-import java.nio.ByteBuffer;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,43 +17,41 @@ final class OrderExecutor {
     /** Name of the static no-argument method that a statement is compiled into. */
     private static final String STATEMENT = "do_it$";
 
-    /** The loader of the current classes; the program reads this field to replace bodies. */
-    private static SnippetClassLoader current = new SnippetClassLoader();
-
-    private final WireFrameWriter frames;
     private final TextOutput printed;
     private final FigureOutput figures;
+    private final Instrumentation instrumentation;
+    private SnippetClassLoader current = new SnippetClassLoader();
 
-    OrderExecutor(WireFrameWriter frames, TextOutput printed, FigureOutput figures) {
-        this.frames = frames;
+    OrderExecutor(TextOutput printed, FigureOutput figures, Instrumentation instrumentation) {
         this.printed = printed;
         this.figures = figures;
+        this.instrumentation = instrumentation;
     }
 
-    ExecutionReply execute(OrderBatch batch) throws IOException {
+    BenchMessage.Reply execute(OrderBatch batch) throws IOException {
         figures.open(0);
-        ExecutionReply answer = executeAll(batch.orders());
+        BenchMessage.Reply answer = executeAll(batch.orders());
         printed.shut();
-        frames.send(WireFrame.Kind.END, ByteBuffer.allocate(4).putInt(batch.number()).array(), 4);
         return answer;
     }
 
-    private ExecutionReply executeAll(List<Order> orders) {
+    private BenchMessage.Reply executeAll(List<Order> orders) {
         Optional<ValueText> value = Optional.empty();
         for (int i = 0; i < orders.size(); i++) {
             try {
                 Optional<ValueText> told = execute(orders.get(i));
                 value = told.isPresent() ? told : value;
             } catch (InvocationTargetException e) {
-                return new ExecutionReply.Failed(i, ThrownException.chain(e.getCause()));
+                return new BenchMessage.Failed(i, ThrownException.chain(e.getCause()));
             } catch (Throwable e) {
-                return new ExecutionReply.Failed(i, ThrownException.chain(e));
+                return new BenchMessage.Failed(i, ThrownException.chain(e));
             }
         }
-        return new ExecutionReply.Done(value);
+        return new BenchMessage.Done(value);
     }
 
-    private Optional<ValueText> execute(Order order) throws ReflectiveOperationException {
+    private Optional<ValueText> execute(Order order)
+            throws ReflectiveOperationException, UnmodifiableClassException {
         if (order instanceof Order.Fresh) {
             current = new SnippetClassLoader();
         } else if (order instanceof Order.Listen listen) {
@@ -59,6 +59,8 @@ final class OrderExecutor {
             figures.open(listen.figureLimit());
         } else if (order instanceof Order.Define define) {
             current.add(define.code());
+        } else if (order instanceof Order.Redefine redefine) {
+            redefine(redefine.code());
         } else if (order instanceof Order.Invoke invoke) {
             Object value = invoke(invoke.className());
             if (invoke.wantsValue()) {
@@ -75,13 +77,23 @@ final class OrderExecutor {
         return Optional.empty();
     }
 
-    private static Object invoke(String className) throws ReflectiveOperationException {
+    private void redefine(CompiledClass code)
+            throws ClassNotFoundException, UnmodifiableClassException {
+        Optional<Class<?>> loaded = current.loaded(code.name());
+        if (loaded.isPresent()) {
+            instrumentation.redefineClasses(new ClassDefinition(loaded.get(), code.bytes()));
+        } else {
+            current.add(code);
+        }
+    }
+
+    private Object invoke(String className) throws ReflectiveOperationException {
         Method statement = Class.forName(className, true, current).getDeclaredMethod(STATEMENT);
         statement.setAccessible(true);
         return statement.invoke(null);
     }
 
-    private static void set(Order.Assign assign) throws ReflectiveOperationException {
+    private void set(Order.Assign assign) throws ReflectiveOperationException {
         Class<?> holder = Class.forName(assign.className(), true, current);
         Field field = holder.getDeclaredField(assign.variable());
         field.setAccessible(true);

@@ -2,6 +2,7 @@ package coldwright.bench.remote;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** Loads the classes of the snippets since the last fresh start. */
 final class SnippetClassLoader extends ClassLoader {
@@ -13,6 +14,11 @@ final class SnippetClassLoader extends ClassLoader {
 
     synchronized void add(CompiledClass code) {
         waiting.put(code.name(), code.bytes());
+    }
+
+    /** The class of this name, if it has been used. */
+    Optional<Class<?>> loaded(String name) {
+        return Optional.ofNullable(findLoadedClass(name));
     }
 
     @Override

@@ -2,23 +2,24 @@ package coldwright.bench.remote;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Arrays;
 
 /**
- * {@code System.out} and {@code System.err} of the bench's process, sent as frames. Text beyond the
- * limit is dropped here, so that endless output costs the program nothing.
+ * {@code System.out} and {@code System.err} of the bench's process, sent as messages. Text beyond
+ * the limit is dropped here, so that endless output costs the program nothing.
  */
 final class TextOutput extends OutputStream {
     private static final int PART = 8192;
     private static final int MOST_BYTES_OF_A_CHARACTER = 4;
 
-    private final WireFrameWriter frames;
+    private final ProgramLink<OrderBatch, BenchMessage> program;
     private final byte[] buffer = new byte[PART];
     private int buffered;
     private long left;
     private boolean cut = true;
 
-    TextOutput(WireFrameWriter frames) {
-        this.frames = frames;
+    TextOutput(ProgramLink<OrderBatch, BenchMessage> program) {
+        this.program = program;
     }
 
     /** Accepts up to this many characters from now on. */
@@ -32,7 +33,7 @@ final class TextOutput extends OutputStream {
     @Override
     public synchronized void flush() throws IOException {
         if (buffered > 0) {
-            frames.send(WireFrame.Kind.PRINTED, buffer, buffered);
+            program.send(new BenchMessage.Printed(Arrays.copyOf(buffer, buffered)));
             buffered = 0;
         }
     }
@@ -66,7 +67,7 @@ final class TextOutput extends OutputStream {
         if (taken < length && !cut) {
             cut = true;
             flush();
-            frames.send(WireFrame.Kind.CUT, new byte[0], 0);
+            program.send(new BenchMessage.Cut());
         }
     }
 }

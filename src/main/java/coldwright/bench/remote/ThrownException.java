@@ -1,9 +1,5 @@
 package coldwright.bench.remote;
 
-import coldwright.figure.wire.WireReader;
-import coldwright.figure.wire.WireWriter;
-
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -64,34 +60,5 @@ public record ThrownException(String className, String message, List<StackTraceE
         } catch (Throwable e) {
             return Optional.empty();
         }
-    }
-
-    void write(WireWriter out) throws IOException {
-        out.text("class name", className);
-        out.text("message", message);
-        out.list(
-                "frames in a trace",
-                trace,
-                MOST_FRAMES,
-                frame -> {
-                    out.text("class name", frame.getClassName());
-                    out.text("method name", frame.getMethodName());
-                    out.whole(frame.getLineNumber());
-                });
-    }
-
-    static ThrownException read(WireReader in) throws IOException {
-        return new ThrownException(
-                in.text("class name"),
-                in.text("message"),
-                in.list(
-                        "frames in a trace",
-                        MOST_FRAMES,
-                        () ->
-                                new StackTraceElement(
-                                        in.text("class name"),
-                                        in.text("method name"),
-                                        "",
-                                        in.whole())));
     }
 }

@@ -6,10 +6,11 @@ import coldwright.figure.Figure;
 import java.lang.reflect.Array;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A value as text, for display and in full.
@@ -44,26 +45,31 @@ public record ValueText(String text, String exact, String type) {
         }
         if (value != null && depth < MOST_DEPTH) {
             if (value.getClass().isArray()) {
-                return array(value, depth);
+                return items(
+                        IntStream.range(0, Array.getLength(value))
+                                .mapToObj(i -> text(Array.get(value, i), depth + 1)),
+                        Array.getLength(value));
             }
             if (value instanceof Collection<?> items) {
-                return items(items, items.size(), depth);
+                return items(items.stream().map(one -> text(one, depth + 1)), items.size());
             }
             if (value instanceof Map<?, ?> map) {
-                List<String> pairs = new ArrayList<>();
-                for (Map.Entry<?, ?> entry : map.entrySet()) {
-                    if (pairs.size() == MOST_ITEMS) {
-                        break;
-                    }
-                    pairs.add(
-                            text(entry.getKey(), depth + 1)
-                                    + ": "
-                                    + text(entry.getValue(), depth + 1));
-                }
-                return bracketed(pairs, map.size());
+                return items(
+                        map.entrySet().stream()
+                                .map(
+                                        entry ->
+                                                text(entry.getKey(), depth + 1)
+                                                        + ": "
+                                                        + text(entry.getValue(), depth + 1)),
+                        map.size());
             }
         }
         return String.valueOf(value);
+    }
+
+    private static String items(Stream<String> texts, int size) {
+        String more = size > MOST_ITEMS ? ", … " + size + " in all" : "";
+        return texts.limit(MOST_ITEMS).collect(Collectors.joining(", ", "[", more + "]"));
     }
 
     /**
@@ -87,31 +93,6 @@ public record ValueText(String text, String exact, String type) {
         }
         BigDecimal mantissa = rounded.movePointLeft(magnitude).stripTrailingZeros();
         return mantissa.toPlainString() + "e" + magnitude;
-    }
-
-    private static String array(Object array, int depth) {
-        int length = Array.getLength(array);
-        List<Object> items = new ArrayList<>();
-        for (int i = 0; i < Math.min(length, MOST_ITEMS); i++) {
-            items.add(Array.get(array, i));
-        }
-        return items(items, length, depth);
-    }
-
-    private static String items(Collection<?> items, int size, int depth) {
-        List<String> texts = new ArrayList<>();
-        for (Object item : items) {
-            if (texts.size() == MOST_ITEMS) {
-                break;
-            }
-            texts.add(text(item, depth + 1));
-        }
-        return bracketed(texts, size);
-    }
-
-    private static String bracketed(List<String> texts, int size) {
-        String more = size > texts.size() ? ", … " + size + " in all" : "";
-        return "[" + String.join(", ", texts) + more + "]";
     }
 
     private static String cut(String text) {

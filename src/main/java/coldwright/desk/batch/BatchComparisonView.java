@@ -1,6 +1,7 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.BatchReport;
+import coldwright.batch.Fact;
 import coldwright.desk.batch.model.BatchDifferences;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
@@ -10,9 +11,12 @@ import coldwright.desk.messages.TextControls;
 
 import javafx.beans.InvalidationListener;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.Rectangle;
 
 import java.util.HashSet;
 import java.util.List;
@@ -21,6 +25,8 @@ import java.util.Set;
 /** All batches side by side: a thumbnail, a few sentences, and their differences. */
 final class BatchComparisonView extends VBox {
     private static final double CARD_EM = 22;
+    private static final double HEIGHT_EM = 5;
+    private static final double BAR_EM = 1.6;
 
     private final BatchesModel batches;
     private final ObservableValue<? extends Number> emPx;
@@ -40,7 +46,7 @@ final class BatchComparisonView extends VBox {
         refresh();
     }
 
-    private void refresh() {
+    void refresh() {
         for (BatchModel batch : batches.batches()) {
             if (heard.add(batch)) {
                 batch.preview().addListener(listener);
@@ -74,8 +80,35 @@ final class BatchComparisonView extends VBox {
     }
 
     private void describe(VBox card, BatchReport report) {
-        card.getChildren().add(new BatchThumbnail(report, emPx.getValue().doubleValue()));
+        card.getChildren().add(picture(report, emPx.getValue().doubleValue()));
         BatchSentences.beside(report).forEach(one -> InputFields.say(card, one, "brew-fact"));
+    }
+
+    /** The share of its water that is ice at serving, and its mean crystal to scale. */
+    private static Node picture(BatchReport report, double em) {
+        double ice = report.fact("serving_ice_percent_of_water").number();
+        double height = HEIGHT_EM * em;
+        double filled = ice / 100 * height;
+        Pane picture =
+                new Pane(
+                        SmallShapes.as(new Rectangle(0, 0, BAR_EM * em, height), "small-bar"),
+                        SmallShapes.as(
+                                new Rectangle(0, height - filled, BAR_EM * em, filled),
+                                "small-ice"));
+        picture.setPrefSize((BAR_EM + 1.5 + 2 * SmallShapes.MOST_EM) * em, height);
+        picture.setMinHeight(height);
+        picture.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        picture.setAccessibleText(Messages.of("batch.beside.picture-bare", ice));
+        report.find("tasted_mean_micrometres")
+                .map(Fact::number)
+                .ifPresent(
+                        um -> {
+                            double x = (BAR_EM + 1 + SmallShapes.MOST_EM) * em;
+                            picture.getChildren()
+                                    .addAll(SmallShapes.crystal(x, height / 2, um, em));
+                            picture.setAccessibleText(Messages.of("batch.beside.picture", ice, um));
+                        });
+        return picture;
     }
 
     private void differ(VBox card, BatchModel batch) {

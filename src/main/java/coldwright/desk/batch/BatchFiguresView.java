@@ -65,11 +65,16 @@ final class BatchFiguresView extends VBox {
      *
      * @param taken receives the recipe as it was before a fix was applied
      * @param reveal scrolls to a node
+     * @param lessons the lessons that findings link to
      */
     BatchFiguresView(
-            BatchesModel brew, FigureSettings room, Consumer<Recipe> taken, Consumer<Node> reveal) {
+            BatchesModel brew,
+            FigureSettings room,
+            Consumer<Recipe> taken,
+            Consumer<Node> reveal,
+            CourseLink.Course lessons) {
         this.batches = brew;
-        findings = new FindingsView(brew, taken);
+        findings = new FindingsView(brew, taken, lessons);
         face = new FreezeClockView(room.emPx());
         getStyleClass().add("brew-figures");
         SimpleBooleanProperty wanted = new SimpleBooleanProperty(true);
@@ -92,7 +97,7 @@ final class BatchFiguresView extends VBox {
                         facts,
                         InputFields.heading("batch.expect"),
                         findings,
-                        InputFields.unfolding("batch.sources", sources, () -> {}),
+                        InputFields.unfolding(Messages.of("batch.sources"), sources, () -> {}),
                         differences,
                         curvePlate,
                         insidePlate,
@@ -127,6 +132,7 @@ final class BatchFiguresView extends VBox {
             batch.stale().removeListener(staleListener);
         }
         batch = is;
+        findings.forget();
         batch.preview().addListener(previewListener);
         batch.figures().addListener(analysisListener);
         batch.stale().addListener(staleListener);

@@ -22,16 +22,14 @@ final class BatchFilesView extends VBox {
     private final BatchesModel batches;
     private final Consumer<Path> openLesson;
     private final InvalidationListener listener = value -> fill();
-    private final FlowPane deeds = new FlowPane();
-    private final FlowPane again = new FlowPane();
+    private final FlowPane deeds = InputFields.choices();
+    private final FlowPane again = InputFields.choices();
     private final Label status = TextControls.label("", "note");
     private Optional<BatchFiles> files = Optional.empty();
 
     BatchFilesView(BatchesModel brew, Consumer<Path> openLesson) {
         this.batches = brew;
         this.openLesson = openLesson;
-        deeds.getStyleClass().add("brew-choices");
-        again.getStyleClass().add("brew-choices");
         getChildren()
                 .addAll(
                         deeds,

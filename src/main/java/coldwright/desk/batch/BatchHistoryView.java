@@ -54,7 +54,7 @@ final class BatchHistoryView extends VBox {
         TextControls.show(back, last.isPresent());
     }
 
-    private void refresh() {
+    void refresh() {
         for (BatchModel batch : batches.batches()) {
             if (heard.add(batch)) {
                 batch.lineage().addListener(listener);
@@ -107,8 +107,7 @@ final class BatchHistoryView extends VBox {
                                 String.valueOf(batchLineage.number()),
                                 batch.recipe().get().name()),
                         () -> batches.open(batch));
-        FlowPane words = new FlowPane(open);
-        words.getStyleClass().add("brew-choices");
+        FlowPane words = InputFields.choices(open);
         VBox row = new VBox(words);
         row.getStyleClass().add("brew-batch");
         if (here) {

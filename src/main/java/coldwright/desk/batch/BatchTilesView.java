@@ -7,7 +7,6 @@ import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchShare;
 import coldwright.desk.batch.model.FreezeSchedule;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Situation;
 
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -26,7 +25,6 @@ import java.time.LocalTime;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Four tiles: composition, freezing curve, freezing time and crystal size of a batch. */
@@ -45,8 +43,8 @@ final class BatchTilesView extends GridPane {
     private final FigureTile freezing;
     private final FigureTile clock;
     private final FigureTile crystals;
-    private Optional<BatchPreview> preview = Optional.empty();
-    private Optional<BatchAnalysis> all = Optional.empty();
+    private BatchPreview preview;
+    private BatchAnalysis all;
 
     /**
      * Makes tiles.
@@ -66,8 +64,12 @@ final class BatchTilesView extends GridPane {
         emPx.addListener(
                 (value, was, is) -> {
                     arrange();
-                    drawPreview();
-                    drawAll();
+                    if (preview != null) {
+                        show(preview);
+                    }
+                    if (all != null) {
+                        show(all);
+                    }
                 });
         arrange();
     }
@@ -87,36 +89,19 @@ final class BatchTilesView extends GridPane {
     }
 
     void show(BatchPreview now) {
-        preview = Optional.of(now);
-        drawPreview();
+        preview = now;
+        List<BatchShare> parts = BatchShare.of(now.mix());
+        String told = parts.stream().map(BatchSentences::caption).collect(Collectors.joining(", "));
+        inside.show(parts(parts), "", told);
+        freezing.show(curve(now), BatchSentences.freezingCaption(now.report()));
     }
 
-    void show(BatchAnalysis is) {
-        all = Optional.of(is);
-        drawAll();
-    }
-
-    private void drawPreview() {
-        preview.ifPresent(
-                now -> {
-                    List<BatchShare> parts = BatchShare.of(now.mix());
-                    String told =
-                            parts.stream()
-                                    .map(BatchSentences::caption)
-                                    .collect(Collectors.joining(", "));
-                    inside.show(parts(parts), "", told);
-                    freezing.show(curve(now), BatchSentences.freezingCaption(now.report()));
-                });
-    }
-
-    private void drawAll() {
-        all.ifPresent(
-                is -> {
-                    FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
-                    face.show(FreezeSchedule.of(is, LocalTime.NOON), em());
-                    clock.show(face, BatchSentences.clockCaption(is));
-                    crystals.show(crystal(is), BatchSentences.crystalsCaption(is.report()));
-                });
+    void show(BatchAnalysis now) {
+        all = now;
+        FreezeClockFace face = FreezeClockFace.small(HEIGHT_EM);
+        face.show(FreezeSchedule.of(now, LocalTime.NOON), em());
+        clock.show(face, BatchSentences.clockCaption(now));
+        crystals.show(crystal(now), BatchSentences.crystalsCaption(now.report()));
     }
 
     private Node parts(List<BatchShare> parts) {
@@ -147,7 +132,7 @@ final class BatchTilesView extends GridPane {
             line.getPoints().addAll(x(temperatureC, width), y(now, temperatureC, height));
         }
         double freezerC = now.batch().freezerC();
-        double servingC = Situation.SERVING_C;
+        double servingC = now.servingC();
         pane.getChildren().add(SmallShapes.as(new Line(0, height, width, height), "clock-tick"));
         for (double temperatureC : new double[] {freezerC, servingC}) {
             if (temperatureC >= BatchFigures.COLDEST_C) {

@@ -43,6 +43,7 @@ public final class BatchView extends ScrollPane {
     private final GoalView goals;
     private final TastingView taste;
     private final BatchHistoryView history;
+    private final BatchComparisonView comparison;
     private final VBox later = new VBox();
     private final VBox page = new VBox();
     private final GridPane both = new GridPane();
@@ -53,14 +54,20 @@ public final class BatchView extends ScrollPane {
      *
      * @param brew the batches; one of them is open
      * @param openLesson opens the lesson that shows a batch's code
+     * @param lessons the lessons that findings link to
      */
-    public BatchView(BatchesModel brew, FigureSettings room, Consumer<Path> openLesson) {
+    public BatchView(
+            BatchesModel brew,
+            FigureSettings room,
+            Consumer<Path> openLesson,
+            CourseLink.Course lessons) {
         this.batches = brew;
         this.room = room;
-        figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal);
+        figures = new BatchFiguresView(brew, room, recipe::focusOnTaken, this::reveal, lessons);
         goals = new GoalView(brew, recipe::focusOnTaken);
         taste = new TastingView(brew);
         history = new BatchHistoryView(brew);
+        comparison = new BatchComparisonView(brew, room.emPx());
         later.getChildren().addAll(goals, taste, history);
         getStylesheets()
                 .add(
@@ -88,13 +95,20 @@ public final class BatchView extends ScrollPane {
                         TextControls.label(Messages.of("batch.what"), "brew-what"),
                         new BatchFilesView(brew, openLesson),
                         both,
-                        new BatchComparisonView(brew, room.emPx()));
+                        comparison);
         setContent(page);
         setOnDragOver(this::draggedOver);
         setOnDragDropped(this::dropped);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
         widthProperty().addListener(value -> arrange());
         room.emPx().addListener(value -> arrange());
+        room.units()
+                .addListener(
+                        value -> {
+                            show(brew.open().get());
+                            history.refresh();
+                            comparison.refresh();
+                        });
         brew.open().addListener((value, was, is) -> turnTo(is));
         show(brew.open().get());
         lay();

@@ -9,7 +9,10 @@ import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.plan.Finding;
+import coldwright.science.standards.NameVerdict;
+import coldwright.science.style.Style;
+import coldwright.text.DisplayText;
 
 import javafx.animation.PauseTransition;
 import javafx.scene.Node;
@@ -18,6 +21,8 @@ import javafx.util.Duration;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Findings in plain words, and up to three plans that resolve them. */
 final class FindingsView extends VBox {
@@ -26,6 +31,7 @@ final class FindingsView extends VBox {
 
     private final BatchesModel batches;
     private final Consumer<Recipe> taken;
+    private final CourseLink.Course lessons;
     private final VBox plans = new VBox();
     private final PauseTransition rest = new PauseTransition(REST);
     private BatchModel batch;
@@ -35,12 +41,20 @@ final class FindingsView extends VBox {
      * Shows findings.
      *
      * @param taken receives the recipe as it was before a plan was taken
+     * @param lessons the lessons that findings link to
      */
-    FindingsView(BatchesModel brew, Consumer<Recipe> taken) {
+    FindingsView(BatchesModel brew, Consumer<Recipe> taken, CourseLink.Course lessons) {
         this.batches = brew;
         this.taken = taken;
+        this.lessons = lessons;
         getStyleClass().add("brew-findings");
         rest.setOnFinished(event -> ask());
+    }
+
+    /** Makes the next call of {@link #show} write all again, in other units. */
+    void forget() {
+        rest.stop();
+        shown = null;
     }
 
     /** Shows what to expect of a batch, and makes plans a moment later. */
@@ -57,15 +71,44 @@ final class FindingsView extends VBox {
         }
         all.report().findings().forEach(one -> getChildren().add(findingBox(one)));
         getChildren().add(plans);
+        names(all.report(), all.state().style());
         plans.getChildren().clear();
         rest.playFromStart();
     }
 
-    private static Node findingBox(Finding finding) {
+    /** A finding that opens to its sum, what helps by hand, and the lesson that teaches it. */
+    private Node findingBox(Finding finding) {
         List<String> told = BatchSentences.finding(finding);
-        return new VBox(
-                TextControls.label(told.get(0), "brew-finding"),
-                TextControls.label(told.get(1), "brew-why"));
+        VBox why =
+                new VBox(
+                        TextControls.label(told.get(1), "brew-why"),
+                        TextControls.label(told.get(2), "brew-why"));
+        lessons.named(finding.fault().lesson())
+                .ifPresent(link -> why.getChildren().add(link.button()));
+        VBox box = InputFields.unfolding(Messages.of("batch.why"), why, () -> {});
+        box.getChildren().add(0, TextControls.label(told.get(0), "brew-finding"));
+        return box;
+    }
+
+    /** The names by law that it may bear in one line, which opens to what each rule says. */
+    private void names(BatchReport report, Style style) {
+        List<NameVerdict> claimed = report.claimed(style);
+        String names =
+                claimed.stream()
+                        .filter(NameVerdict::allowed)
+                        .map(NameVerdict::name)
+                        .distinct()
+                        .collect(Collectors.joining(", "));
+        String line =
+                names.isEmpty()
+                        ? Messages.of("batch.names.none")
+                        : Messages.of("batch.names", names);
+        VBox verdicts = new VBox();
+        Stream.concat(claimed.stream(), report.names().stream())
+                .distinct()
+                .map(one -> DisplayText.sentence(one.phrase().shown()))
+                .forEach(one -> InputFields.say(verdicts, one, "brew-why"));
+        getChildren().add(InputFields.unfolding(line, verdicts, () -> {}));
     }
 
     private void ask() {
@@ -97,20 +140,9 @@ final class FindingsView extends VBox {
             return;
         }
         InputFields.say(plans, Messages.of("batch.plans"), "brew-finding");
-        found.forEach(one -> plans.getChildren().add(box(one, was)));
-    }
-
-    private Node box(ProposedChange change, Recipe was) {
-        return new ProposedChangeView(
-                batch,
-                was,
-                change,
-                ProposedChangeView.deed(
-                        "batch.take",
-                        change.words(),
-                        () -> {
-                            batch.take(change.recipe(), change.words());
-                            taken.accept(was);
-                        }));
+        for (ProposedChange one : found) {
+            plans.getChildren()
+                    .add(new ProposedChangeView(batch, was, one).taking(() -> taken.accept(was)));
+        }
     }
 }

@@ -12,6 +12,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 import java.time.LocalTime;
+import java.util.List;
 
 /** The freeze plan on a clock from a start time, with instructions in words. */
 final class FreezeClockView extends FlowPane {
@@ -46,10 +47,11 @@ final class FreezeClockView extends FlowPane {
         double em = emPx.getValue().doubleValue();
         face.show(plan, em);
         words.setPrefWidth(WORDS_EM * em);
-        String told = String.join(" ", plan.words());
+        List<String> sentences = plan.words(all);
+        String told = String.join(" ", sentences);
         face.setAccessibleText(Messages.of("batch.clock.picture", plan.at(0), told));
         words.getChildren().clear();
-        plan.words().forEach(one -> words.getChildren().add(TextControls.label(one, "brew-fact")));
+        sentences.forEach(one -> words.getChildren().add(TextControls.label(one, "brew-fact")));
         words.getChildren()
                 .add(new HBox(TextControls.button(Messages.of("batch.clock.from"), this::now)));
     }

@@ -28,7 +28,7 @@ final class GoalView extends VBox {
     private final Consumer<Recipe> taken;
     private final Map<BatchGoal, Button> words = new EnumMap<>(BatchGoal.class);
     private final TextField minutes = InputFields.live(text -> refresh());
-    private final FlowPane choices = new FlowPane();
+    private final FlowPane choices = InputFields.choices();
     private final VBox answers = new VBox();
     private final InvalidationListener listener = value -> refresh();
     private BatchModel batch;
@@ -44,7 +44,6 @@ final class GoalView extends VBox {
         getStyleClass().add("brew-part");
         answers.getStyleClass().add("brew-part");
         minutes.setText(String.valueOf((int) USUAL_MINUTES));
-        choices.getStyleClass().add("brew-choices");
         for (BatchGoal wish : BatchGoal.values()) {
             Button button = TextControls.button("", () -> ask(wish));
             words.put(wish, button);
@@ -116,32 +115,18 @@ final class GoalView extends VBox {
             ProposedChangeView.belongsTo(text, batch, was);
             answers.getChildren().add(text);
         }
-        for (ProposedChange proposedChange : answer.offers()) {
-            answers.getChildren().add(offer(proposedChange, answer.goal(), was));
+        for (ProposedChange change : answer.offers()) {
+            answers.getChildren()
+                    .add(
+                            new ProposedChangeView(batch, was, change)
+                                    .taking(() -> said(was))
+                                    .making(batches, answer.goal()));
         }
     }
 
-    private Node offer(ProposedChange change, String wish, Recipe was) {
-        BatchModel of = batch;
-        return new ProposedChangeView(
-                of,
-                was,
-                change,
-                ProposedChangeView.deed(
-                        "batch.take",
-                        change.words(),
-                        () -> {
-                            of.take(change.recipe(), change.words());
-                            say("batch.taken");
-                            taken.accept(was);
-                        }),
-                ProposedChangeView.deed(
-                        "batch.take-next",
-                        change.words(),
-                        () -> batches.next(of, change.recipe(), wish)));
-    }
-
-    private void say(String key) {
-        answers.getChildren().setAll(TextControls.label(Messages.of(key), "brew-said-wish"));
+    private void said(Recipe was) {
+        answers.getChildren()
+                .setAll(TextControls.label(Messages.of("batch.taken"), "brew-said-wish"));
+        taken.accept(was);
     }
 }

@@ -9,15 +9,13 @@ import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextField;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Suggests ingredient names under a field while the cook types. */
 final class IngredientCompletion {
@@ -76,36 +74,27 @@ final class IngredientCompletion {
         if (start.isEmpty()) {
             return List.of();
         }
-        Set<String> first = new LinkedHashSet<>();
-        Set<String> second = new LinkedHashSet<>();
-        for (String name : own) {
-            sort(name, name, start, first, second);
-        }
-        for (Ingredient ingredient : Shelf.all()) {
-            sort(ingredient.name(), ingredient.name(), start, first, second);
-            for (String alias : ingredient.aliases()) {
-                sort(alias, ingredient.name(), start, first, second);
-            }
-        }
-        Set<String> all = new LinkedHashSet<>();
-        understood(start).ifPresent(all::add);
-        all.addAll(first);
-        all.addAll(second);
-        return new ArrayList<>(all).subList(0, Math.min(MOST, all.size()));
+        Stream<String> exact =
+                new RecipeLine("", start).ingredient().value().map(Ingredient::name).stream();
+        Stream<String> beginning = matching(own, name -> name.startsWith(start));
+        Stream<String> containing = matching(own, name -> name.contains(" " + start));
+        return Stream.of(exact, beginning, containing)
+                .flatMap(names -> names)
+                .distinct()
+                .limit(MOST)
+                .toList();
     }
 
-    /** The exact meaning comes first: salt is not salted butter. */
-    private static Optional<String> understood(String words) {
-        return new RecipeLine("", words).ingredient().value().map(Ingredient::name);
-    }
-
-    private static void sort(
-            String words, String name, String start, Set<String> first, Set<String> second) {
-        String plain = words.toLowerCase(Locale.ROOT);
-        if (plain.startsWith(start)) {
-            first.add(name);
-        } else if (plain.contains(" " + start)) {
-            second.add(name);
-        }
+    /** Names with a match among their words: the cook's own, then those of the shelf. */
+    private static Stream<String> matching(Collection<String> own, Predicate<String> match) {
+        Predicate<String> fits = words -> match.test(words.toLowerCase(Locale.ROOT));
+        return Stream.concat(
+                own.stream().filter(fits),
+                Shelf.all().stream()
+                        .filter(
+                                one ->
+                                        fits.test(one.name())
+                                                || one.aliases().stream().anyMatch(fits))
+                        .map(Ingredient::name));
     }
 }

@@ -2,16 +2,20 @@ package coldwright.desk.batch;
 
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
+import coldwright.recipe.LineReading;
+import coldwright.science.mix.Ingredient;
 
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.function.Consumer;
 
 /** Input fields with labels. */
@@ -34,17 +38,24 @@ final class InputFields {
     }
 
     /** A field with its label before it and its unit after it. */
-    static Node named(String key, TextField field, String unit) {
+    static HBox named(String key, TextField field, String unit) {
         Label name = new Label(Messages.of(key));
         name.setLabelFor(field);
         name.setMinWidth(HBox.USE_PREF_SIZE);
-        field.setAccessibleText(Messages.of(key) + ", " + unit);
-        Label after = new Label(unit);
+        Label after = new Label();
         after.setMinWidth(HBox.USE_PREF_SIZE);
         HBox row = new HBox(name, field, after);
         row.setAlignment(Pos.BASELINE_LEFT);
         row.getStyleClass().add("brew-named");
+        unit(row, unit);
         return row;
+    }
+
+    /** Shows another unit after a named field. */
+    static void unit(HBox named, String unit) {
+        Label name = (Label) named.getChildren().get(0);
+        ((Label) named.getChildren().get(2)).setText(unit);
+        named.getChildren().get(1).setAccessibleText(name.getText() + ", " + unit);
     }
 
     /** A short field that reports its text at each key. */
@@ -60,11 +71,11 @@ final class InputFields {
     }
 
     /** A button that shows and hides a part, which is hidden at first, and the part below it. */
-    static VBox unfolding(String key, Node part, Runnable opened) {
+    static VBox unfolding(String words, Node part, Runnable opened) {
         TextControls.show(part, false);
         Button button =
                 TextControls.button(
-                        Messages.of(key),
+                        words,
                         () -> {
                             TextControls.show(part, !part.isVisible());
                             if (part.isVisible()) {
@@ -72,6 +83,30 @@ final class InputFields {
                             }
                         });
         return new VBox(new HBox(button), part);
+    }
+
+    /** Nodes in a row that wraps. */
+    static FlowPane choices(Node... nodes) {
+        FlowPane choices = new FlowPane(nodes);
+        choices.getStyleClass().add("brew-choices");
+        return choices;
+    }
+
+    /** Buttons for the readings of an unclear line, and for names like an unknown one. */
+    static FlowPane choices(
+            List<LineReading.Choice> readings,
+            Consumer<LineReading.Choice> choose,
+            List<Ingredient> names,
+            Consumer<Ingredient> take) {
+        FlowPane choices = choices();
+        for (LineReading.Choice one : readings) {
+            choices.getChildren()
+                    .add(TextControls.button(one.label().shown(), () -> choose.accept(one)));
+        }
+        for (Ingredient one : names) {
+            choices.getChildren().add(TextControls.button(one.name(), () -> take.accept(one)));
+        }
+        return choices;
     }
 
     /** Adds a sentence to a part. */

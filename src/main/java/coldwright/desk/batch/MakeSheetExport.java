@@ -14,7 +14,6 @@ import javafx.scene.control.Label;
 import javafx.stage.FileChooser;
 
 import java.io.File;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
@@ -58,11 +57,8 @@ final class MakeSheetExport {
     /** Writes the make sheet and returns a sentence on the result. */
     static String write(BatchAnalysis all, PaperSize paper, Path file) {
         try {
-            if (file.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
-                WholeFile.write(file, MakeSheet.html(all, paper).getBytes(StandardCharsets.UTF_8));
-                return Messages.of("batch.file.sheet.done", file);
-            }
-            MakeSheet.Pages pages = MakeSheet.pdf(all, paper);
+            boolean pdf = !file.toString().toLowerCase(Locale.ROOT).endsWith(".html");
+            MakeSheet.Pages pages = MakeSheet.file(all, paper, pdf);
             WholeFile.write(file, pages.bytes());
             return pages.pages() == 1
                     ? Messages.of("batch.file.sheet.done", file)

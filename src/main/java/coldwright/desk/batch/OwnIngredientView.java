@@ -42,7 +42,8 @@ final class OwnIngredientView extends VBox {
         slip.getStyleClass().add("brew-slip");
         TextControls.show(fault, false);
         parts.setOnAction(event -> take(add));
-        getChildren().add(InputFields.unfolding("batch.own", slip, name::requestFocus));
+        getChildren()
+                .add(InputFields.unfolding(Messages.of("batch.own"), slip, name::requestFocus));
     }
 
     private void take(BiConsumer<String, String> add) {

@@ -6,6 +6,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.recipe.LineReading;
 import coldwright.science.mix.Ingredient;
+import coldwright.words.Phrase;
 
 import javafx.scene.control.TextArea;
 import javafx.scene.layout.FlowPane;
@@ -60,7 +61,8 @@ final class PasteRecipeView extends VBox {
                         lines,
                         actions);
         part.getStyleClass().add("brew-slip");
-        getChildren().add(InputFields.unfolding("batch.paste", part, text::requestFocus));
+        getChildren()
+                .add(InputFields.unfolding(Messages.of("batch.paste"), part, text::requestFocus));
     }
 
     private void refresh() {
@@ -95,22 +97,13 @@ final class PasteRecipeView extends VBox {
                         why ->
                                 box.getChildren()
                                         .add(TextControls.label(why.shown(), "brew-fault")));
-        FlowPane choices = new FlowPane();
-        choices.getStyleClass().add("brew-choices");
-        for (LineReading.Choice choice : read.choices()) {
-            choices.getChildren()
-                    .add(
-                            TextControls.button(
-                                    choice.label().shown(),
-                                    () -> decide(() -> model.choose(index, choice))));
-        }
-        for (Ingredient one : read.suggestions()) {
-            choices.getChildren()
-                    .add(
-                            TextControls.button(
-                                    one.name(), () -> decide(() -> model.choose(index, one))));
-        }
-        box.getChildren().add(choices);
+        box.getChildren()
+                .add(
+                        InputFields.choices(
+                                read.choices(),
+                                choice -> decide(() -> model.choose(index, choice)),
+                                read.suggestions(),
+                                one -> decide(() -> model.choose(index, one))));
         return box;
     }
 
@@ -120,6 +113,6 @@ final class PasteRecipeView extends VBox {
     }
 
     private static String mass(RecipeLine row) {
-        return row.inGrams().isEmpty() ? row.amount().text() : row.inGrams();
+        return row.weighs().map(Phrase::shown).orElse(row.amount().text());
     }
 }

@@ -2,6 +2,7 @@ package coldwright.desk.batch;
 
 import coldwright.batch.Recipe;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -17,28 +18,50 @@ import javafx.scene.layout.VBox;
  * dimmed and can't be taken.
  */
 final class ProposedChangeView extends VBox {
+    private final BatchModel batch;
+    private final ProposedChange change;
+    private final FlowPane deeds = InputFields.choices();
+
     /**
-     * Shows a change.
+     * Shows a change, without buttons yet.
      *
      * @param batch the batch that it changes
      * @param was the recipe that it was searched for
-     * @param change the change
-     * @param deeds buttons that take it
      */
-    ProposedChangeView(BatchModel batch, Recipe was, ProposedChange change, Node... deeds) {
+    ProposedChangeView(BatchModel batch, Recipe was, ProposedChange change) {
+        this.batch = batch;
+        this.change = change;
         getStyleClass().add("brew-offer");
-        getChildren().add(TextControls.label(change.words(), "brew-mend"));
+        InputFields.say(this, change.words(), "brew-mend");
         if (!change.besides().isEmpty()) {
             String besides = String.join("; ", change.besides());
-            getChildren()
-                    .add(
-                            TextControls.label(
-                                    Messages.of("batch.wish.besides", besides), "brew-why"));
+            InputFields.say(this, Messages.of("batch.wish.besides", besides), "brew-why");
         }
-        FlowPane row = new FlowPane(deeds);
-        row.getStyleClass().add("brew-choices");
-        getChildren().add(row);
+        getChildren().add(deeds);
         belongsTo(this, batch, was);
+    }
+
+    /** Adds a button that changes the batch, and then does what is given. */
+    ProposedChangeView taking(Runnable then) {
+        return deed(
+                "batch.take",
+                () -> {
+                    batch.take(change.recipe(), change.words());
+                    then.run();
+                });
+    }
+
+    /** Adds a button that makes the next batch from it. */
+    ProposedChangeView making(BatchesModel batches, String why) {
+        return deed("batch.take-next", () -> batches.next(batch, change.recipe(), why));
+    }
+
+    /** A button whose name for screen readers says what it does. */
+    private ProposedChangeView deed(String key, Runnable action) {
+        Button deed = TextControls.button(Messages.of(key), action);
+        deed.setAccessibleText(Messages.of(key) + ": " + change.words());
+        deeds.getChildren().add(deed);
+        return this;
     }
 
     /** Disables a node, which dims it, while the batch's recipe is another one. */
@@ -47,12 +70,5 @@ final class ProposedChangeView extends VBox {
                 .bind(
                         Bindings.createBooleanBinding(
                                 () -> !batch.recipe().get().equals(was), batch.recipe()));
-    }
-
-    /** A button whose name for screen readers says what it does. */
-    static Button deed(String key, String change, Runnable action) {
-        Button deed = TextControls.button(Messages.of(key), action);
-        deed.setAccessibleText(Messages.of(key) + ": " + change);
-        return deed;
     }
 }

@@ -2,7 +2,6 @@ package coldwright.desk.batch;
 
 import coldwright.batch.Dextrose;
 import coldwright.batch.RecipeLine;
-import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.recipe.IngredientLine;
@@ -22,6 +21,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -103,8 +103,7 @@ final class RecipeLineView extends VBox {
         InputFields.put(amount, is.amount().text());
         InputFields.put(name, is.name());
         showing = false;
-        String spooned = is.inGrams();
-        grams.setText(spooned.isEmpty() ? "" : "= " + spooned);
+        grams.setText(is.weighs().map(mass -> "= " + mass.shown()).orElse(""));
         Optional<String> wrong = is.fault();
         fault.setText(wrong.map(DisplayText::sentence).orElse(lacks(is)));
         TextControls.show(fault, !fault.getText().isEmpty());
@@ -132,8 +131,7 @@ final class RecipeLineView extends VBox {
         note.ifPresent(
                 one -> {
                     String words = DisplayText.sentence(one.shown());
-                    FlowPane choices = new FlowPane();
-                    choices.getStyleClass().add("brew-choices");
+                    FlowPane choices = InputFields.choices();
                     Dextrose.choices(typed).stream()
                             .map(name -> TextControls.button(name, () -> take(name)))
                             .forEach(choices.getChildren()::add);
@@ -148,38 +146,22 @@ final class RecipeLineView extends VBox {
 
     /** Buttons for an amount that may mean two things, or for names like an unknown one. */
     private void showChoices(RecipeLine is) {
-        FlowPane choices = new FlowPane();
-        choices.getStyleClass().add("brew-choices");
-        is.reading()
-                .ifPresent(
-                        read ->
-                                read.choices()
-                                        .forEach(
-                                                choice ->
-                                                        choices.getChildren().add(button(choice))));
-        if (is.ingredient().value().isEmpty() && !is.ingredient().isBlank()) {
-            IngredientLine.similar(is.name(), own.values())
-                    .forEach(
-                            one ->
-                                    choices.getChildren()
-                                            .add(
-                                                    TextControls.button(
-                                                            one.name(), () -> take(one.name()))));
-        }
+        boolean unknown = is.ingredient().value().isEmpty() && !is.ingredient().isBlank();
+        FlowPane choices =
+                InputFields.choices(
+                        is.reading().map(LineReading::choices).orElse(List.of()),
+                        this::choose,
+                        unknown ? IngredientLine.similar(is.name(), own.values()) : List.of(),
+                        one -> take(one.name()));
         if (!choices.getChildren().isEmpty()) {
             TextControls.show(meant, true);
             meant.getChildren().add(choices);
         }
     }
 
-    private Button button(LineReading.Choice choice) {
-        String mass = TypedAmount.number(choice.parts().get(0).massG()) + " g";
-        return TextControls.button(
-                choice.label().shown(),
-                () -> {
-                    amount.setText(mass);
-                    amount.end();
-                });
+    private void choose(LineReading.Choice choice) {
+        amount.setText(RecipeLine.number(choice.parts().get(0).massG()) + " g");
+        amount.end();
     }
 
     private static String lacks(RecipeLine line) {

@@ -4,21 +4,24 @@ import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeIntent;
 import coldwright.batch.RecipeLine;
-import coldwright.batch.TypedAmount;
+import coldwright.batch.YieldUnit;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.PasteModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 import java.util.ArrayList;
@@ -27,14 +30,14 @@ import java.util.Map;
 
 /** The recipe as a list of lines, its total, and the freezing setup. */
 final class RecipeView extends VBox implements RecipeLineView.LineActions {
-    /** A serving, g: common practice, no source. */
-    private static final double SERVING_G = 80;
-
     private final TextField name = InputFields.field("brew-title");
     private final VBox lines = new VBox();
-    private final TextField total = InputFields.live(typed -> scale("total", typed, 1));
-    private final TextField servings =
-            InputFields.live(typed -> scale("servings", typed, SERVING_G));
+    private final TextField total =
+            InputFields.live(typed -> scale("total", typed, YieldUnit.GRAMS));
+    private final HBox totalRow = InputFields.named("batch.total", total, "g");
+    private final ChoiceBox<String> counted = new ChoiceBox<>();
+    private final TextField yield =
+            InputFields.live(typed -> scale("yield " + unit(), typed, unit()));
     private final CheckBox together = new CheckBox(Messages.of("batch.together"));
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
@@ -71,18 +74,23 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                                 batch.change("notes", batch.recipe().get().noting(notes.getText()));
                             }
                         });
-        FlowPane scale =
-                new FlowPane(
-                        InputFields.named("batch.total", total, "g"),
-                        InputFields.named(
-                                "batch.servings", servings, Messages.of("batch.serving")));
-        scale.getStyleClass().add("brew-choices");
+        counted.setAccessibleText(Messages.of("batch.yield"));
+        counted.getSelectionModel()
+                .selectedIndexProperty()
+                .addListener(
+                        value -> {
+                            if (!showing) {
+                                refresh();
+                            }
+                        });
+        HBox or = InputFields.named("batch.servings", yield, "");
+        or.getChildren().set(2, counted);
+        FlowPane scale = InputFields.choices(totalRow, or);
         FlowPane words =
-                new FlowPane(
+                InputFields.choices(
                         TextControls.button(Messages.of("batch.add-line"), this::addLine),
                         undo,
                         TextControls.button(Messages.of("batch.redo"), () -> batch.redo()));
-        words.getStyleClass().add("brew-choices");
         TextControls.show(state, false);
         getChildren()
                 .addAll(
@@ -130,13 +138,13 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         for (int i = 0; i < all.size(); i++) {
             view(i).show(all.get(i), own);
         }
-        double grams = recipe.massG();
+        InputFields.unit(totalRow, Words.units().unit("g"));
+        showYields();
         if (!scaling || !total.isFocused()) {
-            InputFields.put(total, TypedAmount.number(grams));
+            put(total, Words.units().value(recipe.massG(), "g"));
         }
-        if (!scaling || !servings.isFocused()) {
-            InputFields.put(
-                    servings, TypedAmount.number(Math.round(10 * grams / SERVING_G) / 10.0));
+        if (!scaling || !yield.isFocused()) {
+            put(yield, count(recipe, unit()));
         }
         intent.show(recipe.intent());
         means.show(recipe.setup());
@@ -147,6 +155,39 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
                         ? Messages.of("batch.as-before")
                         : DisplayText.sentence(batch.trouble().get()));
         TextControls.show(state, !state.getText().isEmpty());
+    }
+
+    private static void put(TextField field, double value) {
+        InputFields.put(field, Words.written(Words.shown(), RecipeLine.number(value)));
+    }
+
+    /** What may be counted instead of grams, in the units and the language shown. */
+    private void showYields() {
+        List<String> names = new ArrayList<>();
+        for (YieldUnit unit : YieldUnit.values()) {
+            if (unit != YieldUnit.GRAMS) {
+                names.add(Messages.of("batch.yield." + unit.name(), YieldUnit.SERVING_G));
+            }
+        }
+        if (!counted.getItems().equals(names)) {
+            int chosen = Math.max(0, counted.getSelectionModel().getSelectedIndex());
+            counted.getItems().setAll(names);
+            counted.getSelectionModel().select(chosen);
+        }
+        yield.setAccessibleText(Messages.of("batch.yield") + ", " + counted.getValue());
+    }
+
+    private YieldUnit unit() {
+        return YieldUnit.values()[1 + Math.max(0, counted.getSelectionModel().getSelectedIndex())];
+    }
+
+    /** How many units a recipe makes; 0 while it isn't a mix. */
+    private static double count(Recipe recipe, YieldUnit unit) {
+        try {
+            return Math.round(100 * recipe.massG() / unit.massG(recipe)) / 100.0;
+        } catch (IllegalArgumentException e) {
+            return 0;
+        }
     }
 
     private RecipeLineView view(int index) {
@@ -178,15 +219,18 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
         view(lines.getChildren().size() - 1).focusAmount();
     }
 
-    /** Scales all lines to a number of units with a given mass each. */
-    private void scale(String place, String typed, double gramsEach) {
+    /** Scales all lines to a number of units. */
+    private void scale(String place, String typed, YieldUnit unit) {
         if (showing) {
             return;
         }
         scaling = true;
         try {
-            double grams = Double.parseDouble(typed.strip()) * gramsEach;
-            batch.change(place, batch.from(place).weighing(grams));
+            Recipe from = batch.from(place);
+            double each =
+                    unit == YieldUnit.GRAMS ? 1 / Words.units().value(1.0, "g") : unit.massG(from);
+            double count = Double.parseDouble(typed.strip().replace(',', '.'));
+            batch.change(place, from.weighing(count * each));
         } catch (IllegalArgumentException e) {
             state.setText(Messages.of("batch.no-total", typed.strip()));
             TextControls.show(state, !typed.isBlank());
@@ -198,7 +242,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     @Override
     public void typed(int index, RecipeLine line, boolean inAmount) {
         if (inAmount && together.isSelected()) {
-            String place = "all with amount " + index;
+            String place = "amounts " + index;
             batch.change(place, scaled(batch.from(place), index, line));
         } else {
             String place = (inAmount ? "amount " : "name ") + index;

@@ -9,13 +9,12 @@ import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
+import coldwright.science.plan.Finding;
 import coldwright.text.DisplayText;
 
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -36,8 +35,7 @@ final class TastingView extends VBox {
         this.batches = brew;
         getStyleClass().add("brew-part");
         causes.getStyleClass().add("brew-part");
-        FlowPane choices = new FlowPane();
-        choices.getStyleClass().add("brew-choices");
+        FlowPane choices = InputFields.choices();
         for (Symptom symptom : Symptom.values()) {
             ToggleButton button = new ToggleButton(TastingDiagnosis.words(symptom));
             button.setMinWidth(USE_PREF_SIZE);
@@ -101,30 +99,28 @@ final class TastingView extends VBox {
         if (tastingDiagnosis.suspects().isEmpty()) {
             InputFields.say(causes, Messages.of("batch.tasted.nothing"), "brew-why");
         }
-        for (Cause cause : tastingDiagnosis.suspects()) {
+        for (Finding cause : tastingDiagnosis.suspects()) {
             causes.getChildren().add(causeNode(cause, was));
         }
+        String why =
+                Messages.of(
+                        "batch.tasted.against", TastingDiagnosis.words(tastingDiagnosis.symptom()));
         for (ProposedChange change : tastingDiagnosis.offers()) {
             causes.getChildren()
-                    .add(
-                            new ProposedChangeView(
-                                    batch,
-                                    was,
-                                    change,
-                                    next(tastingDiagnosis, change.recipe(), change.words())));
+                    .add(new ProposedChangeView(batch, was, change).making(batches, why));
         }
         Diagnosis.byHand(tastingDiagnosis.symptom())
                 .ifPresent(one -> InputFields.say(causes, one.shown(), "brew-why"));
     }
 
-    private Node causeNode(Cause cause, Recipe was) {
+    private Node causeNode(Finding cause, Recipe was) {
         VBox box =
                 new VBox(
                         TextControls.label(
                                 Messages.of(
                                         "batch.tasted.cause",
-                                        DisplayText.decimals(0, cause.sharePercent()),
-                                        cause.kind().phrase().shown()),
+                                        cause.sharePercent(),
+                                        cause.fault().phrase().shown()),
                                 "brew-cause"),
                         TextControls.label(
                                 DisplayText.sentence(Basis.labelled(cause.reason()).shown()),
@@ -133,14 +129,5 @@ final class TastingView extends VBox {
         ProposedChangeView.belongsTo(box, batch, was);
         box.getStyleClass().add("brew-offer");
         return box;
-    }
-
-    private Button next(TastingDiagnosis tastingDiagnosis, Recipe recipe, String change) {
-        String why =
-                Messages.of(
-                        "batch.tasted.against", TastingDiagnosis.words(tastingDiagnosis.symptom()));
-        BatchModel of = batch;
-        return ProposedChangeView.deed(
-                "batch.take-next", change, () -> batches.next(of, recipe, why));
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.code;
 
 import coldwright.bench.SnippetProblem;
+import coldwright.desk.layout.WhileShown;
 import coldwright.source.JavaSource;
 
 import javafx.animation.PauseTransition;
@@ -67,7 +68,7 @@ public final class CodeEditor extends CodeArea {
                             colour();
                             requestLayout();
                         });
-        text.addListener((value, was, is) -> takeOver(is));
+        WhileShown.follow(this, () -> takeOver(text.get()), text);
         Nodes.addInputMap(this, InputMap.ignore(EventPattern.keyPressed(KeyCode.TAB)));
         Nodes.addInputMap(
                 this,

@@ -2,6 +2,7 @@ package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.FigureReadout;
 import coldwright.desk.figure.model.FigureReadout.ImagePoint;
+import coldwright.desk.messages.TextControls;
 import coldwright.paint.style.PlotArea;
 
 import javafx.geometry.Bounds;
@@ -14,17 +15,13 @@ import javafx.scene.shape.Rectangle;
 final class Crosshair {
     private static final double ASIDE_PX = 9;
 
-    private final Line upright = new Line();
-    private final Line level = new Line();
-    private final Rectangle part = new Rectangle();
-    private final Label words = new Label();
+    private final Line upright = TextControls.styled(new Line(), "cross-line");
+    private final Line level = TextControls.styled(new Line(), "cross-line");
+    private final Rectangle part = TextControls.styled(new Rectangle(), "zoom-part");
+    private final Label words = TextControls.styled(new Label(), "cross-words");
 
     /** Adds it to a pane whose pixels are the image's. */
     Crosshair(Pane glass) {
-        upright.getStyleClass().add("cross-line");
-        level.getStyleClass().add("cross-line");
-        part.getStyleClass().add("zoom-part");
-        words.getStyleClass().add("cross-words");
         glass.getChildren().addAll(part, upright, level, words);
         glass.getChildren().forEach(one -> one.setManaged(false));
         hide();
@@ -37,16 +34,10 @@ final class Crosshair {
         PlotArea.PixelRect pixelRect = plot.area();
         boolean xSeen = x >= pixelRect.left() && x <= pixelRect.right();
         boolean ySeen = y >= pixelRect.top() && y <= pixelRect.bottom();
-        put(
-                upright,
-                new ImagePoint(x, pixelRect.top()),
-                new ImagePoint(x, pixelRect.bottom()),
-                xSeen);
-        put(
-                level,
-                new ImagePoint(pixelRect.left(), y),
-                new ImagePoint(pixelRect.right(), y),
-                ySeen);
+        put(upright, x, pixelRect.top(), x, pixelRect.bottom());
+        put(level, pixelRect.left(), y, pixelRect.right(), y);
+        upright.setVisible(xSeen);
+        level.setVisible(ySeen);
         words.setText(reading.words());
         words.autosize();
         Bounds size = words.getLayoutBounds();
@@ -65,12 +56,11 @@ final class Crosshair {
         words.setVisible(true);
     }
 
-    private static void put(Line line, ImagePoint from, ImagePoint to, boolean seen) {
-        line.setStartX(Math.rint(from.x()) + 0.5);
-        line.setStartY(Math.rint(from.y()) + 0.5);
-        line.setEndX(Math.rint(to.x()) + 0.5);
-        line.setEndY(Math.rint(to.y()) + 0.5);
-        line.setVisible(seen);
+    private static void put(Line line, double fromX, double fromY, double toX, double toY) {
+        line.setStartX(Math.rint(fromX) + 0.5);
+        line.setStartY(Math.rint(fromY) + 0.5);
+        line.setEndX(Math.rint(toX) + 0.5);
+        line.setEndY(Math.rint(toY) + 0.5);
     }
 
     void hide() {

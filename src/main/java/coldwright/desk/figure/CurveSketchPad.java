@@ -1,6 +1,7 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.CurveSketch;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -9,10 +10,8 @@ import coldwright.lesson.ExpectedAnswer;
 import coldwright.paint.style.PlotArea;
 import coldwright.workbook.work.LearnerAnswer;
 
-import javafx.beans.Observable;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.VBox;
@@ -30,8 +29,8 @@ public final class CurveSketchPad extends VBox {
     private final CurveSketch sketch;
     private final ExpectedAnswer.Curve axes;
     private final SketchAxes sketchAxes;
-    private final Polyline line = new Polyline();
-    private final Circle here = new Circle();
+    private final Polyline line = TextControls.styled(new Polyline(), "sketch-line");
+    private final Circle here = TextControls.styled(new Circle(), "sketch-here");
     private int place = CurveSketch.PLACES / 2;
     private LearnerAnswer.Point last;
 
@@ -42,19 +41,17 @@ public final class CurveSketchPad extends VBox {
         this.sketch = model.sketch().orElseThrow();
         this.sketchAxes = new SketchAxes(room);
         getStyleClass().add("sketch");
-        line.getStyleClass().add("sketch-line");
-        here.getStyleClass().add("sketch-here");
         here.radiusProperty().bind(room.emPx().multiply(0.28));
         line.setManaged(false);
         here.setManaged(false);
         sketchAxes.glass.getChildren().addAll(line, here);
         sketchAxes.disableProperty().bind(model.revealed());
-        Button clear = TextControls.button(Messages.of("figure.clear"), this::clear);
+        Button clear = TextControls.command("figure.clear", this::clear);
         clear.getStyleClass().add("quiet-word");
         clear.disableProperty().bind(model.revealed());
         getChildren()
                 .addAll(TextControls.label(Messages.of("figure.draw"), "note"), sketchAxes, clear);
-        sketch.points().addListener((Observable value) -> show());
+        WhileShown.follow(this, this::show, sketch.points());
         sketchAxes.focusedProperty().addListener(value -> show());
     }
 
@@ -112,15 +109,9 @@ public final class CurveSketchPad extends VBox {
         if (event.isShortcutDown() || event.isAltDown()) {
             return;
         }
-        KeyCode code = event.getCode();
-        switch (code) {
-            case LEFT, RIGHT ->
-                    place =
-                            Math.max(
-                                    0,
-                                    Math.min(
-                                            CurveSketch.PLACES,
-                                            place + (code == KeyCode.LEFT ? -1 : 1)));
+        switch (event.getCode()) {
+            case LEFT -> place = Math.max(0, place - 1);
+            case RIGHT -> place = Math.min(CurveSketch.PLACES, place + 1);
             case HOME -> place = 0;
             case END -> place = CurveSketch.PLACES;
             case UP -> sketch.nudge(place, 1);

@@ -1,7 +1,6 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.ShownFigure;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
 import javafx.event.EventHandler;
@@ -16,10 +15,12 @@ import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
+import java.util.function.IntConsumer;
+
 /** A figure that fills the window; Escape or a button closes it. */
-public final class EnlargedFigure extends VBox {
+final class EnlargedFigure extends VBox {
     private final FigureView figureView;
-    private final Button back = TextControls.button(Messages.of("figure.close"), this::close);
+    private final Button back = TextControls.command("figure.close", this::close);
     private final EventHandler<KeyEvent> escape =
             event -> {
                 if (event.getCode() == KeyCode.ESCAPE) {
@@ -29,9 +30,9 @@ public final class EnlargedFigure extends VBox {
             };
     private Scene scene;
     private Node from;
-    private Runnable closed = () -> {};
+    private IntConsumer closed = moment -> {};
 
-    public EnlargedFigure(FigureSettings room) {
+    EnlargedFigure(FigureSettings room) {
         figureView = FigureView.filling(room);
         getStyleClass().add("enlarged-figure");
         VBox.setVgrow(figureView, Priority.ALWAYS);
@@ -40,22 +41,18 @@ public final class EnlargedFigure extends VBox {
         getChildren().addAll(figureView, foot);
     }
 
-    public void show(ShownFigure shownFigure) {
+    void show(ShownFigure shownFigure) {
         figureView.show(shownFigure);
     }
 
-    int moment() {
-        return figureView.model().play().moment().get();
-    }
-
-    /** Shows the moment that another figure shows. */
-    void at(int moment) {
-        figureView.model().play().goTo(moment);
-    }
-
-    /** Covers the whole window; runs {@code whenClosed} and gives a node back the focus. */
-    public void open(Node node, Runnable whenClosed) {
+    /**
+     * Covers the whole window from a moment of a figure on; then gives a node back the focus and
+     * {@code whenClosed} the moment.
+     */
+    void open(ShownFigure shownFigure, int moment, Node node, IntConsumer whenClosed) {
         if (node.getScene() != null && node.getScene().getRoot() instanceof Pane root) {
+            show(shownFigure);
+            figureView.model().play().goTo(moment);
             from = node;
             closed = whenClosed;
             scene = node.getScene();
@@ -65,13 +62,13 @@ public final class EnlargedFigure extends VBox {
         }
     }
 
-    public void close() {
+    private void close() {
         if (scene != null) {
             scene.removeEventFilter(KeyEvent.KEY_PRESSED, escape);
             ((Pane) scene.getRoot()).getChildren().remove(this);
             scene = null;
             from.requestFocus();
-            closed.run();
+            closed.accept(figureView.model().play().moment().get());
         }
     }
 }

@@ -129,15 +129,10 @@ final class FigureCanvas extends ImagePane {
     private void point(ImagePoint imagePoint) {
         pointed = imagePoint;
         walking = false;
+        Optional<PlotArea> plot = plot();
         read(
-                figure().flatMap(
-                                figure ->
-                                        plot().flatMap(
-                                                        plot ->
-                                                                FigureReadout.near(
-                                                                        figure,
-                                                                        plot,
-                                                                        imagePoint))));
+                figure().filter(figure -> plot.isPresent())
+                        .flatMap(figure -> FigureReadout.near(figure, plot.get(), imagePoint)));
     }
 
     private void read(Optional<FigureReadout> is) {

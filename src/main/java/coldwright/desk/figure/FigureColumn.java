@@ -7,6 +7,7 @@ import coldwright.desk.messages.TextControls;
 
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.layout.VBox;
 
 /** The column beside the text: the figures of the step in sight, and all pinned ones. */
@@ -21,8 +22,7 @@ public final class FigureColumn extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         setFocusTraversable(false);
         stack = new FigureStack(first.drawn(), room, pinnedFigures, room.figuresBeside(), true);
-        VBox box = new VBox(empty, stack);
-        box.getStyleClass().add("figures-box");
+        VBox box = TextControls.styled(new VBox(empty, stack), "figures-box");
         setContent(box);
         show(first);
     }

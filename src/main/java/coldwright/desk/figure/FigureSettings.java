@@ -10,46 +10,24 @@ import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
-/** Settings shared by all figures of a page: painter, type size, units and theme. */
-public final class FigureSettings {
-    private final RenderContext renderContext;
-    private final FileChooserPrompt fileChooserPrompt;
-    private final DoubleProperty emPx = new SimpleDoubleProperty(18);
-    private final BooleanProperty figuresBeside = new SimpleBooleanProperty(true);
-    private final ObjectProperty<UnitConversion> units =
-            new SimpleObjectProperty<>(UnitConversion.AS_IT_IS);
-    private final ObjectProperty<FigureTheme> theme = new SimpleObjectProperty<>(FigureTheme.LIGHT);
-
-    public FigureSettings(RenderContext renderContext, FileChooserPrompt fileChooserPrompt) {
-        this.renderContext = renderContext;
-        this.fileChooserPrompt = fileChooserPrompt;
-    }
-
-    RenderContext renderContext() {
-        return renderContext;
-    }
-
-    FileChooserPrompt fileAsk() {
-        return fileChooserPrompt;
-    }
-
-    /** The page's type size, pixels. */
-    public DoubleProperty emPx() {
-        return emPx;
-    }
-
-    /** Whether figures are in a column of their own beside the text; initially true. */
-    public BooleanProperty figuresBeside() {
-        return figuresBeside;
-    }
-
-    /** The units in which figures are shown; initially the figures' own. */
-    public ObjectProperty<UnitConversion> units() {
-        return units;
-    }
-
-    /** The figures' theme; initially light. */
-    public ObjectProperty<FigureTheme> theme() {
-        return theme;
+/**
+ * Settings shared by all figures of a page: painter, question for a file, type size in pixels,
+ * whether figures are in a column of their own beside the text, units and theme.
+ */
+public record FigureSettings(
+        RenderContext renderContext,
+        FileChooserPrompt fileAsk,
+        DoubleProperty emPx,
+        BooleanProperty figuresBeside,
+        ObjectProperty<UnitConversion> units,
+        ObjectProperty<FigureTheme> theme) {
+    public FigureSettings(RenderContext renderContext, FileChooserPrompt fileAsk) {
+        this(
+                renderContext,
+                fileAsk,
+                new SimpleDoubleProperty(18),
+                new SimpleBooleanProperty(true),
+                new SimpleObjectProperty<>(UnitConversion.AS_IT_IS),
+                new SimpleObjectProperty<>(FigureTheme.LIGHT));
     }
 }

@@ -5,8 +5,10 @@ import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
+import javafx.beans.WeakInvalidationListener;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 import javafx.scene.layout.VBox;
 
@@ -21,10 +23,14 @@ public final class FigureStack extends VBox {
     private final PinnedFigures pinnedFigures;
     private final ObservableValue<Boolean> wanted;
     private final boolean allPins;
-    private final VBox now = new VBox();
-    private final VBox kept = new VBox();
+    private final VBox now = TextControls.styled(new VBox(), "figures-now");
+    private final VBox kept = TextControls.styled(new VBox(), "figures-pinned");
     private final Map<PinnedFigures.PinnedFigure, VBox> keptViews = new HashMap<>();
-    private final ListChangeListener<ShownFigure> listener = change -> refresh();
+    private final InvalidationListener refreshing = value -> refresh();
+
+    /** Weak, because what it follows lives longer than this view. */
+    private final InvalidationListener listener = new WeakInvalidationListener(refreshing);
+
     private ObservableList<ShownFigure> drawn;
 
     /** Makes a stack, visible while {@code wanted}; the figures pinned here are at its bottom. */
@@ -47,14 +53,10 @@ public final class FigureStack extends VBox {
         this.wanted = wanted;
         this.allPins = allPins;
         getStyleClass().add("figure-stack");
-        now.getStyleClass().add("figures-now");
-        kept.getStyleClass().add("figures-pinned");
         getChildren().addAll(now, kept);
-        wanted.addListener((value, was, is) -> refresh());
-        figureSettings.units().addListener((value, was, is) -> refresh());
-        pinnedFigures
-                .all()
-                .addListener((ListChangeListener<PinnedFigures.PinnedFigure>) change -> refresh());
+        for (Observable one : List.of(wanted, figureSettings.units(), pinnedFigures.all())) {
+            one.addListener(listener);
+        }
         show(drawn);
     }
 
@@ -132,8 +134,9 @@ public final class FigureStack extends VBox {
                 FigureView.pinned(figureSettings, () -> pinnedFigures.unpin(pinnedFigure));
         plate.show(pinnedFigure.drawn());
         String caption = Messages.of("figure.pinned", pinnedFigure.drawn().exhibit().title());
-        VBox view = new VBox(TextControls.label(caption, "pinned-caption"), plate);
-        view.getStyleClass().add("pinned");
+        VBox view =
+                TextControls.styled(
+                        new VBox(TextControls.label(caption, "pinned-caption"), plate), "pinned");
         return view;
     }
 }

@@ -162,13 +162,13 @@ public final class FigureView extends VBox {
     private void enlarge() {
         EnlargedFigure plate = new EnlargedFigure(room);
         large = Optional.of(plate);
-        plate.show(model.drawn());
-        plate.at(model.play().moment().get());
         plate.open(
+                model.drawn(),
+                model.play().moment().get(),
                 figureCanvas,
-                () -> {
+                moment -> {
                     large = Optional.empty();
-                    model.play().goTo(plate.moment());
+                    model.play().goTo(moment);
                 });
     }
 

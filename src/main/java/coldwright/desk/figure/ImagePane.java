@@ -1,5 +1,6 @@
 package coldwright.desk.figure;
 
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.paint.style.FigureFormat;
@@ -7,9 +8,7 @@ import coldwright.paint.style.PixelImage;
 import coldwright.paint.style.PlotArea;
 
 import javafx.animation.PauseTransition;
-import javafx.beans.InvalidationListener;
 import javafx.geometry.Orientation;
-import javafx.scene.Scene;
 import javafx.scene.image.ImageView;
 import javafx.scene.image.PixelBuffer;
 import javafx.scene.image.PixelFormat;
@@ -43,7 +42,6 @@ abstract class ImagePane extends Region {
     private final ImageView image = new ImageView();
     private final LatestRender latestRender;
     private final PauseTransition pause = new PauseTransition(PAUSE);
-    private final InvalidationListener again = value -> pause.playFromStart();
     private Optional<FigureImage> painted = Optional.empty();
     private FigureFormat askedOn;
 
@@ -59,18 +57,7 @@ abstract class ImagePane extends Region {
         glass.setMouseTransparent(true);
         getChildren().addAll(image, glass);
         pause.setOnFinished(event -> askIfResized());
-        sceneProperty().addListener((value, was, is) -> listen(was, is));
-    }
-
-    private void listen(Scene was, Scene is) {
-        if (was == null && is != null) {
-            room.emPx().addListener(again);
-            room.theme().addListener(again);
-        } else if (is == null) {
-            room.emPx().removeListener(again);
-            room.theme().removeListener(again);
-        }
-        pause.playFromStart();
+        WhileShown.follow(this, pause::playFromStart, room.emPx(), room.theme());
     }
 
     /** What to paint now; empty for nothing. */

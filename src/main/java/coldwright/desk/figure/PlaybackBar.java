@@ -23,7 +23,7 @@ final class PlaybackBar extends HBox {
     private final Playback playback;
     private final Button press;
     private final Slider slider = new Slider();
-    private final Label time = new Label();
+    private final Label time = TextControls.styled(new Label(), "play-time");
     private final AnimationTimer clock =
             new AnimationTimer() {
                 private long last;
@@ -45,10 +45,9 @@ final class PlaybackBar extends HBox {
     PlaybackBar(FigureModel model) {
         this.model = model;
         this.playback = model.play();
-        press = TextControls.button(Messages.of("figure.play"), playback::press);
+        press = TextControls.command("figure.play", playback::press);
         getStyleClass().add("play-bar");
         setAlignment(Pos.CENTER_LEFT);
-        time.getStyleClass().add("play-time");
         slider.setBlockIncrement(1);
         slider.setMajorTickUnit(1);
         HBox.setHgrow(slider, Priority.ALWAYS);

@@ -3,12 +3,9 @@ package coldwright.desk.glossary;
 import java.util.Optional;
 
 /**
- * A term of the glossary.
- *
- * @param name as written, with another name in brackets if it has one
- * @param meaning one sentence; Java in it is between backticks
- * @param calculatedBy where it is calculated; Java in it is between backticks
- * @param lesson file name of the lesson that teaches it, without its ending
+ * A term of the glossary, with another name in brackets if it has one; one sentence of meaning and
+ * where it is calculated, both with Java between backticks; and the file name, without its ending,
+ * of the lesson that teaches it.
  */
 public record GlossaryTerm(
         String name, String meaning, String calculatedBy, Optional<String> lesson) {}

@@ -1,5 +1,6 @@
 package coldwright.desk.layout;
 
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 
 import javafx.scene.AccessibleRole;
@@ -29,8 +30,7 @@ public final class CodeSentence extends TextFlow {
     }
 
     private void put(String words, boolean java) {
-        Text text = new Text(words);
-        text.getStyleClass().add("ink");
+        Text text = TextControls.styled(new Text(words), "ink");
         if (java) {
             text.getStyleClass().add("code");
         }

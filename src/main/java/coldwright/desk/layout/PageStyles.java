@@ -46,7 +46,6 @@ public final class PageStyles {
         Fonts.load();
     }
 
-    /** The style sheets of the page and of its figures. */
     public static List<String> sheets() {
         return Stream.of("page.css", "figure.css").map(PageStyles::sheet).toList();
     }

@@ -1,26 +1,28 @@
 package coldwright.desk.layout;
 
+import coldwright.desk.messages.TextControls;
+
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** A page that scrolls: a column of text in the middle. */
 public class ScrollPage extends ScrollPane {
-    private final VBox column = new VBox();
+    private final VBox column = TextControls.styled(new VBox(), "column");
 
     /** An empty page in a style class; the column's is the same with {@code -column}. */
-    protected ScrollPage(String look) {
+    public ScrollPage(String look) {
         getStyleClass().addAll("reading", look);
-        column.getStyleClass().addAll("column", look + "-column");
+        column.getStyleClass().add(look + "-column");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
+        StackPane sheet = TextControls.styled(new StackPane(column), "sheet");
         setContent(sheet);
     }
 
-    protected final VBox column() {
+    public final VBox column() {
         return column;
     }
 

@@ -1,6 +1,7 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.glossary.TermFinder;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -27,15 +28,14 @@ final class AnswerView extends VBox {
         this.openLink = openLink;
         getStyleClass().add("answer");
         TextControls.shown(this, model.revealed());
-        model.revealed().addListener((value, was, is) -> reveal());
-        if (model.revealed().get()) {
-            reveal();
-        }
+        WhileShown.follow(this, this::reveal, model.revealed());
     }
 
     private void reveal() {
-        GridPane beside = new GridPane();
-        beside.getStyleClass().add("beside");
+        if (!model.revealed().get()) {
+            return;
+        }
+        GridPane beside = TextControls.styled(new GridPane(), "beside");
         beside.addRow(
                 0,
                 head(Messages.of(model.withoutRun() ? "question.said" : "answer.predicted")),

@@ -6,14 +6,9 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
 /**
- * Actions outside the window's content.
- *
- * @param openFile asks the learner for a lesson file
- * @param openLink opens a link
- * @param archiveWork moves all saved work into a backup folder
- * @param handIn writes a lesson's work, under the learner's name, to a file for the teacher
- * @param handout prints a lesson
- * @param fullScreen turns full screen on or off
+ * Actions outside the window's content: to ask for a lesson file, open a link, move all saved work
+ * into a backup folder, write a hand-in under the learner's name, print a handout, and turn full
+ * screen on or off.
  */
 public record AppActions(
         Runnable openFile,

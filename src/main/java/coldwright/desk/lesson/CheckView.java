@@ -2,6 +2,7 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.CheckLine;
 import coldwright.desk.lesson.model.CheckLine.State;
 import coldwright.desk.lesson.model.CheckModel;
@@ -9,7 +10,6 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.lesson.CheckExpectation;
 
-import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -20,7 +20,7 @@ import javafx.scene.layout.VBox;
 final class CheckView extends VBox {
     private final CheckModel model;
     private final Label summary = TextControls.label("", "check-summary");
-    private final VBox lines = new VBox();
+    private final VBox lines = TextControls.styled(new VBox(), "check-lines");
     private final CollapsibleSection collapsibleSection =
             new CollapsibleSection(
                     Messages.of("check.show"), Messages.of("check.hide"), () -> lines);
@@ -28,10 +28,8 @@ final class CheckView extends VBox {
     CheckView(CheckModel model) {
         this.model = model;
         getStyleClass().add("check");
-        lines.getStyleClass().add("check-lines");
         getChildren().addAll(summary, collapsibleSection);
-        model.lines().addListener((ListChangeListener<CheckLine>) change -> refresh());
-        refresh();
+        WhileShown.follow(this, this::refresh, model.lines());
     }
 
     private void refresh() {
@@ -44,19 +42,15 @@ final class CheckView extends VBox {
                 held == all
                         ? (all == 1
                                 ? Messages.of("check.passes")
-                                : Messages.of("check.all-pass", number(all)))
+                                : Messages.of("check.all-pass", all))
                         : Messages.of(
                                 changed ? "check.some-pass.changed" : "check.some-pass",
-                                number(held),
-                                number(all)));
+                                held,
+                                all));
         lines.getChildren().setAll(model.lines().stream().map(CheckView::line).toList());
         if (open == 0 && held < all && !changed) {
             collapsibleSection.setOpen(true);
         }
-    }
-
-    private static String number(long count) {
-        return String.valueOf(count);
     }
 
     private long count(State state) {
@@ -64,9 +58,11 @@ final class CheckView extends VBox {
     }
 
     private static Node line(CheckLine line) {
-        Label mark = new Label(mark(line.state()));
-        mark.getStyleClass()
-                .addAll("check-mark", line.state() == State.PASSED ? "passed" : "missed");
+        Label mark =
+                TextControls.styled(
+                        new Label(mark(line.state())),
+                        "check-mark",
+                        line.state() == State.PASSED ? "passed" : "missed");
         Label expression = TextControls.label(line.expectation().expression(), "check-expression");
         String source = line.expectation().source();
         VBox words = new VBox();
@@ -77,13 +73,14 @@ final class CheckView extends VBox {
         }
         if (line.expectation() instanceof CheckExpectation.Value || line.state() == State.FAILED) {
             words.getChildren().add(new CodeSentence(verdict(line), "check-verdict"));
+        } else if (line.state() == State.MISSED && !line.got().isEmpty()) {
+            words.getChildren().add(new CodeSentence(line.got(), "check-verdict"));
         }
         if (line.expectation() instanceof CheckExpectation.Value && !source.isEmpty()) {
             words.getChildren().add(TextControls.label(source, "check-source"));
         }
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox row = new HBox(mark, words);
-        row.getStyleClass().add("check-line");
+        HBox row = TextControls.styled(new HBox(mark, words), "check-line");
         return row;
     }
 

@@ -1,25 +1,22 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.ScrollPage;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 
-import javafx.beans.value.ChangeListener;
 import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 
 import java.util.List;
 import java.util.function.Consumer;
@@ -32,22 +29,13 @@ public final class ClassroomView extends BorderPane {
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;
-    private final ScrollPane page = new ScrollPane();
+    private final ScrollPage page = new ScrollPage("classroom-page");
     private final FigureColumn figures;
-    private final Label where = new Label();
+    private final Label where = TextControls.styled(new Label(), "strip-here");
     private final Button back;
     private final Button next;
-    private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
 
-    /**
-     * Shows a lesson in classroom view.
-     *
-     * @param lesson the lesson
-     * @param state the page's state, already in large type
-     * @param openLink opens a link
-     * @param notes opens the presenter's notes
-     * @param leave goes back to the page
-     */
+    /** Shows a lesson; the type of {@code state} is already large. */
     public ClassroomView(
             LessonModel lesson,
             PageState state,
@@ -58,41 +46,31 @@ public final class ClassroomView extends BorderPane {
         this.state = state;
         this.openLink = openLink;
         getStyleClass().add("classroom");
-        page.getStyleClass().add("reading");
-        page.setFitToWidth(true);
-        page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         figures = new FigureColumn(lesson.inSight().get(), state.figureSettings(), lesson.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         HBox both = new HBox(page, figures);
         setCenter(both);
-        back = TextControls.button(Messages.of("classroom.previous"), () -> turn(-1));
-        next = TextControls.button(Messages.of("classroom.next"), () -> turn(1));
-        where.getStyleClass().add("strip-here");
+        back = TextControls.command("classroom.previous", () -> turn(-1));
+        next = TextControls.command("classroom.next", () -> turn(1));
         FlowPane strip =
                 new FlowPane(
                         back,
                         next,
                         where,
-                        TextControls.button(Messages.of("classroom.notes"), notes),
-                        TextControls.button(Messages.of("classroom.exit"), leave));
+                        TextControls.command("classroom.notes", notes),
+                        TextControls.command("classroom.exit", leave));
         strip.setRowValignment(VPos.BASELINE);
         strip.getStyleClass().addAll("strip", "classroom-strip");
         setBottom(strip);
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
-        lesson.inSight().addListener(sight);
-        show(lesson.inSight().get());
-    }
-
-    /** Stops listening once it is no longer shown. */
-    public void exit() {
-        lesson.inSight().removeListener(sight);
+        WhileShown.follow(this, () -> show(lesson.inSight().get()), lesson.inSight());
     }
 
     /** Sets the widths of the columns. */
     public void arrange(double widthPx, double emPx) {
         double measure = Math.min(34 * emPx, widthPx * 0.56);
         boolean beside = widthPx - measure > 16 * emPx;
-        state.figuresBeside().set(beside);
+        state.figureSettings().figuresBeside().set(beside);
         page.setPrefWidth(beside ? measure : widthPx);
         page.setMinWidth(beside ? measure : 0);
         HBox.setHgrow(page, beside ? Priority.NEVER : Priority.ALWAYS);
@@ -115,21 +93,13 @@ public final class ClassroomView extends BorderPane {
     }
 
     private void turn(int by) {
-        List<StepModel> steps = lesson.steps();
-        int to = steps.indexOf(lesson.inSight().get()) + by;
-        if (to >= 0 && to < steps.size()) {
-            lesson.arrive(steps.get(to));
-        }
+        lesson.stepBy(by).ifPresent(lesson::arrive);
     }
 
     private void show(StepModel step) {
         StepView view =
                 new StepView(step, List.of(), state, lesson.pins(), openLink, lesson::runFrom);
-        VBox column = new VBox(view);
-        column.getStyleClass().add("column");
-        StackPane sheet = new StackPane(column);
-        sheet.getStyleClass().add("sheet");
-        page.setContent(sheet);
+        page.column().getChildren().setAll(view);
         page.setVvalue(0);
         figures.show(step);
         int all = lesson.steps().size();
@@ -140,8 +110,8 @@ public final class ClassroomView extends BorderPane {
                 Messages.of(
                         "classroom.where",
                         Typography.of(lesson.lesson().title()),
-                        String.valueOf(Math.max(1, at + 1)),
-                        String.valueOf(all)));
+                        Math.max(1, at + 1),
+                        all));
         view.requestFocus();
     }
 }

@@ -1,6 +1,7 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.figure.model.DisplayNumber;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.DialModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -30,9 +31,10 @@ final class DialView extends VBox {
 
     private final DialModel model;
     private final ObservableValue<UnitConversion> units;
-    private final Label unit = new Label();
+    private final Label unit = TextControls.styled(new Label(), "dial-unit");
     private final Slider slider = new Slider();
-    private final TextField number = new TextField();
+    private final TextField number =
+            TextControls.styled(new TextField(), "number-field", "dial-number");
     private final Label inputError = TextControls.label("", "input-error");
     private final PauseTransition rest = new PauseTransition(REST);
     private boolean following;
@@ -42,9 +44,7 @@ final class DialView extends VBox {
         this.units = units;
         Dial dial = model.dial();
         getStyleClass().add("dial");
-        Label name = new Label(dial.variable());
-        name.getStyleClass().add("dial-name");
-        unit.getStyleClass().add("dial-unit");
+        Label name = TextControls.styled(new Label(dial.variable()), "dial-name");
         HBox.setHgrow(slider, Priority.ALWAYS);
         slider.setMaxWidth(Double.MAX_VALUE);
         slider.setMin(dial.least());
@@ -52,15 +52,13 @@ final class DialView extends VBox {
         slider.setBlockIncrement(dial.step());
         slider.setAccessibleText(spoken(dial));
         number.setAccessibleText(Messages.of("dial.typed", dial.variable()));
-        number.getStyleClass().addAll("number-field", "dial-number");
         number.setPrefColumnCount(5);
-        HBox row = new HBox(name, slider, number, unit);
+        HBox row = TextControls.styled(new HBox(name, slider, number, unit), "dial-row");
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("dial-row");
         TextControls.show(inputError, false);
         getChildren().addAll(row, inputError);
         listen();
-        follow();
+        WhileShown.follow(this, this::follow, model.value(), units);
     }
 
     private static String spoken(Dial dial) {
@@ -112,16 +110,7 @@ final class DialView extends VBox {
                         model.rest();
                     }
                 });
-        model.value().addListener((value, was, is) -> follow());
-        units.addListener((value, was, is) -> follow());
-        number.setOnAction(event -> typed());
-        number.focusedProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (!is) {
-                                typed();
-                            }
-                        });
+        TextControls.whenTyped(number, this::typed);
     }
 
     /** Updates slider and number from the dial. */

@@ -25,11 +25,7 @@ final class HandoutView extends VBox {
     private final RadioButton a4 = new RadioButton(Messages.of("handout.a4"));
     private final RadioButton letter = new RadioButton(Messages.of("handout.letter"));
 
-    /**
-     * Makes the form.
-     *
-     * @param handout asks for a file, and writes the handout
-     */
+    /** {@code handout} asks for a file, and writes the handout. */
     HandoutView(Consumer<HandoutRequest> handout) {
         getStyleClass().add("handout");
         ToggleGroup papers = new ToggleGroup();
@@ -62,9 +58,8 @@ final class HandoutView extends VBox {
     }
 
     private static Node row(Node... nodes) {
-        FlowPane row = new FlowPane(12, 4, nodes);
+        FlowPane row = TextControls.styled(new FlowPane(12, 4, nodes), "number-row");
         row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("number-row");
         return row;
     }
 }

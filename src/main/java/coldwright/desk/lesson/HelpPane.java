@@ -81,7 +81,7 @@ public final class HelpPane extends VBox {
             getChildren().add(TextControls.label(Messages.of("help.none"), "note"));
         }
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
-        getChildren().add(TextControls.button(Messages.of("dismiss"), this::dismiss));
+        getChildren().add(TextControls.command("dismiss", this::dismiss));
         TextControls.show(this, true);
         Platform.runLater(
                 () ->

@@ -2,18 +2,18 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.FigureColumn;
 import coldwright.desk.layout.PageLayout;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;
+import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
-import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The two columns of a lesson: its page, and the figures of the step in sight. */
 public final class LessonColumns extends HBox {
@@ -21,46 +21,31 @@ public final class LessonColumns extends HBox {
     private final LessonView lesson;
     private final FigureColumn figures;
 
-    /**
-     * Makes the columns.
-     *
-     * @param model the lesson
-     * @param desk the desk with the lesson
-     * @param state state shared by the views
-     * @param appActions actions outside the window's content
-     */
     public LessonColumns(
-            LessonModel model, DeskModel desk, PageState state, AppActions appActions) {
+            LessonModel model,
+            DeskModel desk,
+            PageState state,
+            AppActions appActions,
+            Consumer<String> title) {
         this.model = model;
         lesson =
                 new LessonView(
                         model,
                         state,
                         appActions.openLink(),
-                        agreement(desk),
+                        new AgreementView(model, desk.openLessons(), this::requestFocus),
                         desk::toggleClassroom,
                         name -> appActions.handIn().accept(model, name),
                         choice -> appActions.handout().accept(model, choice));
         figures = new FigureColumn(model.inSight().get(), state.figureSettings(), model.pins());
         HBox.setHgrow(figures, Priority.ALWAYS);
         getChildren().addAll(lesson, figures);
+        WhileShown.follow(this, () -> show(model.inSight().get(), title), model.inSight());
     }
 
-    private Node agreement(DeskModel desk) {
-        Optional<Runnable> whileWritten =
-                Optional.of(model)
-                        .filter(LessonModel::isFollowed)
-                        .map(one -> () -> leaving(() -> desk.agreeWhileWritten(one)));
-        return new VBox(
-                new AgreementView(
-                        model.gate(), () -> leaving(() -> desk.agree(model)), whileWritten),
-                new LessonFollowingView(model, () -> leaving(() -> desk.doneWriting(model))));
-    }
-
-    /** The pressed button disappears: focuses the page, or the focus would move far down. */
-    private void leaving(Runnable action) {
+    @Override
+    public void requestFocus() {
         lesson.requestFocus();
-        action.run();
     }
 
     /** Sets the widths of the columns. */
@@ -71,35 +56,23 @@ public final class LessonColumns extends HBox {
         TextControls.show(figures, now.figuresBeside());
     }
 
-    /** Shows the figures of a step. */
-    public void showFiguresOf(StepModel step) {
+    private void show(StepModel step, Consumer<String> title) {
         figures.show(step);
-    }
-
-    /** The step some steps after the one in sight, or before it. */
-    public Optional<StepModel> stepBy(int by) {
-        int to = model.steps().indexOf(model.inSight().get()) + by;
-        boolean there = to >= 0 && to < model.steps().size();
-        return there ? Optional.of(model.steps().get(to)) : Optional.empty();
+        String words = Typography.of(step.title());
+        title.accept(step.number() > 0 ? step.number() + "  " + words : words);
     }
 
     /**
-     * The focus has moved: if it is on the page, its step is now in sight.
-     *
-     * @param focused the focused node; null if none
-     * @param still whether the page must not move under the mouse
+     * The focus has moved: if it is on the page, its step is now in sight. A {@code still} page
+     * must not move under the mouse.
      */
     public void follow(Node focused, boolean still) {
-        for (Node node = focused; node != null; node = node.getParent()) {
-            if (node == lesson) {
-                lesson.arriveAt(focused);
-                if (!still) {
-                    lesson.reveal(focused);
-                }
-                return;
+        if (TextControls.around(focused).anyMatch(one -> one == lesson)) {
+            lesson.arriveAt(focused);
+            if (!still) {
+                lesson.reveal(focused);
             }
-        }
-        if (focused != null && !still) {
+        } else if (focused != null && !still) {
             TextControls.reveal(focused, 0);
         }
     }

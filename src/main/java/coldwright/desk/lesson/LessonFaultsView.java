@@ -9,24 +9,26 @@ import javafx.scene.layout.VBox;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The errors that an author has to fix in a lesson's text. */
+/** The errors that an author has to fix in a lesson's text; hidden if there are none. */
 final class LessonFaultsView extends VBox {
-    LessonFaultsView(String head, List<LessonFault> faults) {
+    LessonFaultsView() {
         getStyleClass().add("faults");
-        show(head, faults);
     }
 
-    /** Shows other errors. */
-    void show(String head, List<LessonFault> faults) {
-        getChildren().clear();
-        getChildren().add(TextControls.label(head, "faults-head"));
+    LessonFaultsView show(String head, List<LessonFault> faults) {
+        getChildren().setAll(TextControls.label(head, "faults-head"));
         faults.forEach(fault -> getChildren().add(new CodeSentence(describe(fault), "fault")));
+        TextControls.show(this, !faults.isEmpty());
+        return this;
     }
 
     private static String describe(LessonFault fault) {
-        Path file = Path.of(fault.file()).getFileName();
-        return new LessonFault(
-                        file == null ? fault.file() : file.toString(), fault.line(), fault.words())
-                .toString();
+        return new LessonFault(nameOf(fault.file()), fault.line(), fault.words()).toString();
+    }
+
+    /** A file's name without its folders. */
+    static String nameOf(String file) {
+        Path name = Path.of(file).getFileName();
+        return name == null ? file : name.toString();
     }
 }

@@ -1,20 +1,20 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.lesson.model.LessonFaults;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.LessonModel;
+import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.lesson.Lesson;
-import coldwright.lesson.LessonFault;
 
+import javafx.beans.Observable;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -22,15 +22,7 @@ import java.util.stream.Stream;
 
 /** The top of a lesson: title, introduction, and actions on the whole lesson. */
 final class LessonFrontView extends VBox {
-    /**
-     * Makes the top.
-     *
-     * @param model the lesson
-     * @param agreement asks whether its snippets may run, and shows when its author writes it
-     * @param opening the text before the first step
-     * @param workshop opens the classroom view
-     * @param handout prints the lesson
-     */
+    /** The top of a lesson; {@code workshop} opens the classroom view. */
     LessonFrontView(
             LessonModel model,
             Node agreement,
@@ -60,55 +52,47 @@ final class LessonFrontView extends VBox {
     }
 
     private static Node faults(LessonModel model) {
-        LessonFaults lessonFaults = new LessonFaults(model);
-        LessonFaultsView view = new LessonFaultsView("", List.of());
-        Runnable refresh =
-                () -> {
-                    List<LessonFault> all = lessonFaults.all();
-                    view.show(head(all.size()), all);
-                    TextControls.show(view, !all.isEmpty());
-                };
-        lessonFaults.whenChanged(refresh);
-        refresh.run();
+        LessonFaultsView view = new LessonFaultsView();
+        Observable[] runs =
+                model.snippets().stream()
+                        .map(SnippetModel::result)
+                        .flatMap(one -> Stream.of(one.lastRun(), one.changedSinceRun()))
+                        .toArray(Observable[]::new);
+        WhileShown.follow(view, () -> view.show(head(model.faults().size()), model.faults()), runs);
         return view;
     }
 
     private static String head(int count) {
-        return count == 1
-                ? Messages.of("lesson.fault")
-                : Messages.of("lesson.faults", String.valueOf(count));
+        return count == 1 ? Messages.of("lesson.fault") : Messages.of("lesson.faults", count);
     }
 
     private static Node actions(
             LessonModel model, Runnable workshop, Consumer<HandoutRequest> handout) {
-        Button all = TextControls.button(Messages.of("lesson.run-all"), model::runAll);
-        Button stop = TextControls.button(Messages.of("lesson.stop-all"), model.chain()::stop);
+        Button all = TextControls.command("lesson.run-all", model::runAll);
+        Button stop = TextControls.command("lesson.stop-all", model.chain()::stop);
         all.disableProperty().bind(model.chain().going());
         stop.disableProperty().bind(model.chain().going().not());
-        Label progress = new Label();
-        progress.getStyleClass().add("status");
+        Label progress = TextControls.styled(new Label(), "status");
         progress.textProperty().bind(model.chain().progress());
         VBox opened = new VBox();
         CollapsibleSection anew =
                 new CollapsibleSection(
                         Messages.of("lesson.restart"),
                         Messages.of("lesson.restart"),
-                        () ->
-                                TextControls.button(
-                                        Messages.of("lesson.restart.confirm"), model::reset),
+                        () -> TextControls.command("lesson.restart.confirm", model::reset),
                         Optional.of(opened));
-        Button room = TextControls.button(Messages.of("classroom.open"), workshop);
+        Button room = TextControls.command("classroom.open", workshop);
         CollapsibleSection paper =
                 new CollapsibleSection(
                         Messages.of("handout"),
                         Messages.of("handout"),
                         () -> new HandoutView(handout),
                         Optional.of(opened));
-        FlowPane row = new FlowPane(all, stop, room, paper, anew, progress);
-        row.getStyleClass().add("lesson-actions-row");
+        FlowPane row =
+                TextControls.styled(
+                        new FlowPane(all, stop, room, paper, anew, progress), "lesson-actions-row");
         opened.getStyleClass().add("lesson-actions-opened");
-        VBox deeds = new VBox(row, opened);
-        deeds.getStyleClass().add("lesson-actions");
+        VBox deeds = TextControls.styled(new VBox(row, opened), "lesson-actions");
         return deeds;
     }
 }

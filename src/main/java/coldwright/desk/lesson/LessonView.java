@@ -1,7 +1,6 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.layout.AfterFrame;
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
@@ -31,7 +30,7 @@ public final class LessonView extends ScrollPage {
     private final PageState state;
     private final Consumer<String> openLink;
     private final VBox column = column();
-    private final Region endSpace = new Region();
+    private final Region endSpace = TextControls.styled(new Region(), "end-space");
     private final List<StepView> steps = new ArrayList<>();
 
     private boolean lookDue;
@@ -57,7 +56,6 @@ public final class LessonView extends ScrollPage {
                         new LessonFrontView(
                                 model, agreement, viewOf(model.opening()), workshop, handout));
         column.getChildren().add(new HandInView(handIn));
-        endSpace.getStyleClass().add("end-space");
         endSpace.prefHeightProperty().bind(heightProperty().multiply(1 - EYE));
         column.getChildren().add(endSpace);
         setNext();
@@ -168,30 +166,41 @@ public final class LessonView extends ScrollPage {
 
     /** Scrolls a node into view, on whichever lesson's page it is. */
     static void reveal(Node node, Node within) {
-        Node parent = within;
-        while (parent != null && !(parent instanceof LessonView)) {
-            parent = parent.getParent();
-        }
-        if (parent instanceof LessonView lesson && node.isVisible()) {
-            lesson.applyCss();
-            lesson.layout();
-            lesson.reveal(node);
+        if (node.isVisible()) {
+            TextControls.around(within)
+                    .filter(LessonView.class::isInstance)
+                    .map(LessonView.class::cast)
+                    .findFirst()
+                    .ifPresent(
+                            lesson -> {
+                                lesson.applyCss();
+                                lesson.layout();
+                                lesson.reveal(node);
+                            });
         }
     }
 
     /** The step that contains a node is now in sight. */
     void arriveAt(Node node) {
-        for (Node parent = node; parent != this; parent = parent.getParent()) {
-            if (parent instanceof StepView view && view.model().number() > 0) {
-                model.arrive(view.model());
-            }
-        }
+        stepOf(node).ifPresent(model::arrive);
     }
 
-    /** Scrolls a node into view, unless it is visible. */
+    private static Optional<StepModel> stepOf(Node node) {
+        return TextControls.around(node)
+                .filter(StepView.class::isInstance)
+                .map(view -> ((StepView) view).model())
+                .filter(step -> step.number() > 0)
+                .findFirst();
+    }
+
+    /**
+     * Scrolls a node into view, unless it is visible. At the lesson's top or end, outside of all
+     * steps, the step in sight follows the page.
+     */
     public void reveal(Node node) {
         TextControls.reveal(this, node, state.coveredPx().get());
-        anchoredAt = offset();
+        anchoredAt = stepOf(node).isPresent() ? offset() : Double.NaN;
+        lookSoon();
     }
 
     private double offset() {
@@ -216,13 +225,12 @@ public final class LessonView extends ScrollPage {
             return;
         }
         anchoredAt = Double.NaN;
-        StepView here = stepAt(offset(), offset() + EYE * seen);
-        if (here.model() != model.inSight().get()) {
-            model.arrive(here.model());
+        if (at.model() != model.inSight().get()) {
+            model.arrive(at.model());
         }
-        boolean readToItsEnd = topOf(here) + here.getHeight() <= offset() + seen;
+        boolean readToItsEnd = topOf(at) + at.getHeight() <= offset() + seen;
         if (readToItsEnd && offset() > 0) {
-            here.model().markRead();
+            at.model().markRead();
         }
     }
 

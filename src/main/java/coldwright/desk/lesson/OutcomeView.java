@@ -5,6 +5,7 @@ import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetProblem;
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.layout.CollapsibleSection;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
@@ -27,8 +28,8 @@ import java.util.function.IntConsumer;
 final class OutcomeView extends VBox {
     private final SnippetModel model;
     private final IntConsumer goToLine;
-    private final VBox printed = new VBox();
-    private final VBox ending = new VBox();
+    private final VBox printed = TextControls.styled(new VBox(), "printed");
+    private final VBox ending = TextControls.styled(new VBox(), "ending");
     private PrintedOutput shown = PrintedOutput.NOTHING;
     private Optional<ShownEnding> ended = Optional.empty();
 
@@ -39,15 +40,10 @@ final class OutcomeView extends VBox {
         this.model = model;
         this.goToLine = goToLine;
         getStyleClass().add("outcome");
-        printed.getStyleClass().add("printed");
-        ending.getStyleClass().add("ending");
         getChildren().addAll(printed, ending);
-        model.result().printed().addListener((value, was, is) -> showPrinted());
-        model.result().lastRun().addListener((value, was, is) -> showEnding());
-        model.phase().addListener((value, was, is) -> showEnding());
-        showPrinted();
-        showEnding();
         showThis();
+        WhileShown.follow(this, this::showPrinted, model.result().printed());
+        WhileShown.follow(this, this::showEnding, model.result().lastRun(), model.phase());
     }
 
     private void showPrinted() {
@@ -71,7 +67,7 @@ final class OutcomeView extends VBox {
             String more =
                     text.linesLeft() == 1
                             ? Messages.of("outcome.show-one")
-                            : Messages.of("outcome.show-more", String.valueOf(text.linesLeft()));
+                            : Messages.of("outcome.show-more", text.linesLeft());
             printed.getChildren()
                     .add(
                             new CollapsibleSection(
@@ -84,10 +80,9 @@ final class OutcomeView extends VBox {
     }
 
     private static Node whole(PrintedOutput text) {
-        TextArea area = new TextArea(text.all());
+        TextArea area = TextControls.styled(new TextArea(text.all()), "printed-whole");
         area.setEditable(false);
         area.setPrefRowCount(20);
-        area.getStyleClass().add("printed-whole");
         return area;
     }
 
@@ -142,16 +137,14 @@ final class OutcomeView extends VBox {
     }
 
     private Node problem(SnippetProblem problem) {
-        VBox box = new VBox();
-        box.getStyleClass().add("problem");
+        VBox box = TextControls.styled(new VBox(), "problem");
         CodeSentence words = new CodeSentence(problem.words(), "error");
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox row = new HBox(words);
-        row.getStyleClass().add("problem-row");
+        HBox row = TextControls.styled(new HBox(words), "problem-row");
         if (problem.line() > 0) {
             Button line =
                     TextControls.button(
-                            Messages.of("outcome.line", String.valueOf(problem.line())),
+                            Messages.of("outcome.line", problem.line()),
                             () -> goToLine.accept(problem.line()));
             line.getStyleClass().add("problem-line");
             row.getChildren().add(0, line);

@@ -2,14 +2,13 @@ package coldwright.desk.lesson;
 
 import coldwright.desk.figure.CurveSketchPad;
 import coldwright.desk.figure.FigureSettings;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.PredictionModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.lesson.ExpectedAnswer;
 
-import javafx.beans.InvalidationListener;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -64,15 +63,17 @@ final class PredictionView extends VBox {
     }
 
     private Node choices(ExpectedAnswer.Choice choice) {
-        VBox box = new VBox();
-        box.getStyleClass().add("choices");
+        VBox box = TextControls.styled(new VBox(), "choices");
         ToggleGroup group = new ToggleGroup();
         for (int i = 0; i < choice.choices().size(); i++) {
             int index = i;
             RadioButton button = new RadioButton(Typography.of(choice.choices().get(i)));
             button.setWrapText(true);
             button.setToggleGroup(group);
-            button.setSelected(model.chosen().get() == i);
+            WhileShown.follow(
+                    button,
+                    () -> button.setSelected(model.chosen().get() == index),
+                    model.chosen());
             button.selectedProperty()
                     .addListener(
                             (value, was, is) -> {
@@ -92,13 +93,11 @@ final class PredictionView extends VBox {
 
     /** Boxes to tick, and a button that shows the answer. */
     private Node several(ExpectedAnswer.Several several) {
-        VBox box = new VBox();
-        box.getStyleClass().add("choices");
+        VBox box = TextControls.styled(new VBox(), "choices");
         for (int i = 0; i < several.choices().size(); i++) {
             int index = i;
             CheckBox tick = new CheckBox(Typography.of(several.choices().get(i)));
             tick.setWrapText(true);
-            tick.setSelected(several.chosen(model.typed().get()).contains(i));
             tick.setOnAction(
                     event -> {
                         Set<Integer> now = new TreeSet<>(several.chosen(model.typed().get()));
@@ -107,49 +106,43 @@ final class PredictionView extends VBox {
                         }
                         model.typed().set(several.words(now));
                     });
-            model.typed()
-                    .addListener(
-                            (value, was, is) ->
-                                    tick.setSelected(several.chosen(is).contains(index)));
+            WhileShown.follow(
+                    tick,
+                    () -> tick.setSelected(several.chosen(model.typed().get()).contains(index)),
+                    model.typed());
             tick.disableProperty().bind(model.revealed());
             box.getChildren().add(tick);
         }
-        Button show = TextControls.button(Messages.of("question.show"), model::reveal);
+        Button show = TextControls.command("question.show", model::reveal);
         box.getChildren().add(TextControls.shown(show, model.revealed().not()));
         return box;
     }
 
     /** Buttons that count raised hands for a choice. */
     private Node hands(int index) {
-        Label count = new Label();
-        count.getStyleClass().add("votes-count");
+        Label count = TextControls.styled(new Label(), "votes-count");
         Button fewer = TextControls.button("−", () -> model.count(index, -1));
         Button more = TextControls.button("+", () -> model.count(index, 1));
-        InvalidationListener counted =
-                value -> {
-                    String hands = String.valueOf(model.hands().get(index));
-                    count.setText(hands);
+        Runnable counted =
+                () -> {
+                    int hands = model.hands().get(index);
+                    count.setText(String.valueOf(hands));
                     more.setAccessibleText(Messages.of("votes.more", hands));
                     fewer.setAccessibleText(Messages.of("votes.fewer", hands));
                 };
-        model.hands().addListener(counted);
-        counted.invalidated(null);
-        HBox row = new HBox(fewer, count, more);
+        HBox row = TextControls.styled(new HBox(fewer, count, more), "votes");
+        WhileShown.follow(row, counted, model.hands());
         row.setAlignment(Pos.BASELINE_RIGHT);
-        row.getStyleClass().add("votes");
         return row;
     }
 
     private Node number(ExpectedAnswer.Amount amount) {
-        TextField field = new TextField();
-        field.getStyleClass().add("number-field");
+        TextField field = TextControls.styled(new TextField(), "number-field");
         field.setPrefColumnCount(7);
         field.setAccessibleText(model.prediction().question());
         field.textProperty().bindBidirectional(model.typed());
         field.disableProperty().bind(model.revealed());
-        HBox row = new HBox(field, new Label(amount.unit()));
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("number-row");
+        HBox row = TextControls.row("number-row", field, new Label(amount.unit()));
         Label inputError = TextControls.label("", "input-error");
         TextControls.show(inputError, false);
         field.textProperty()

@@ -3,9 +3,10 @@ package coldwright.desk.lesson;
 import coldwright.bench.FinishedRun;
 import coldwright.desk.code.CodeEditor;
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.lesson.model.DialModel;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.SnippetModel.Phase;
+import coldwright.desk.lesson.model.SnippetResult;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.PreferencesModel;
@@ -16,8 +17,6 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.ListChangeListener;
-import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -50,18 +49,10 @@ final class SnippetView extends VBox {
     private final OutcomeView outcome;
     private final HBox asks = asks();
     private double askAtS;
-    private final Label status = new Label();
+    private final Label status = TextControls.styled(new Label(), "status");
     private final Timeline clock = new Timeline(new KeyFrame(TICK, event -> showTime()));
-    private long startedNanos;
 
-    /**
-     * Shows a snippet.
-     *
-     * @param model the snippet
-     * @param settings after how long the page asks about a run
-     * @param units reader's units for the values of dials
-     * @param fromHere runs it and all below it
-     */
+    /** Shows a snippet; {@code fromHere} runs it and all below it. */
     SnippetView(
             SnippetModel model,
             PreferencesModel settings,
@@ -70,12 +61,12 @@ final class SnippetView extends VBox {
         this.units = units;
         this.model = model;
         this.settings = settings;
-        this.fromHere = TextControls.button(Messages.of("snippet.from-here"), fromHere);
+        this.fromHere = TextControls.command("snippet.from-here", fromHere);
         this.editor = new CodeEditor(model.text(), model::suggest);
         this.help = new HelpPane(model, editor);
-        this.run = TextControls.button(Messages.of("snippet.run"), model::run);
-        this.stop = TextControls.button(Messages.of("snippet.stop"), model::stop);
-        this.reset = TextControls.button(Messages.of("snippet.reset"), model::reset);
+        this.run = TextControls.command("snippet.run", model::run);
+        this.stop = TextControls.command("snippet.stop", model::stop);
+        this.reset = TextControls.command("snippet.reset", model::reset);
         getStyleClass().add("snippet");
         editor.setAccessibleText(Messages.of("snippet.spoken"));
         editor.addEventFilter(
@@ -90,52 +81,43 @@ final class SnippetView extends VBox {
                     }
                 });
         clock.setCycleCount(Animation.INDEFINITE);
-        VBox paper = new VBox(editor, help, dials(), foot(), asks);
-        paper.getStyleClass().add("snippet-paper");
+        VBox paper =
+                TextControls.styled(new VBox(editor, help, dials(), foot(), asks), "snippet-paper");
         outcome = new OutcomeView(model, editor::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
-        model.phase().addListener((value, was, is) -> phaseChanged(is));
-        model.progress().addListener(value -> showTime());
-        model.result().changedSinceRun().addListener(value -> showTime());
-        model.result().outOfDate().addListener(value -> showTime());
-        model.onlyForBelow().addListener(value -> showTime());
-        model.result()
-                .lastRun()
-                .addListener(
-                        (value, was, is) -> {
-                            editor.mark(model.result().problems());
-                            showTime();
-                        });
-        phaseChanged(model.phase().get());
-        editor.mark(model.result().problems());
+        SnippetResult result = model.result();
+        WhileShown.follow(this, this::showPhase, model.phase());
+        WhileShown.follow(this, () -> editor.mark(result.problems()), result.lastRun());
+        WhileShown.follow(
+                this,
+                this::showTime,
+                model.progress(),
+                result.changedSinceRun(),
+                result.outOfDate(),
+                model.onlyForBelow(),
+                result.lastRun());
     }
 
     /** Asks after a while whether to continue a run. */
     private HBox asks() {
         Label words = TextControls.label("", "runs-long-words");
         HBox.setHgrow(words, Priority.ALWAYS);
-        Button on = TextControls.button(Messages.of("snippet.let-it-run"), this::letItRun);
-        HBox box = new HBox(words, on);
-        box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("runs-long");
+        Button on = TextControls.command("snippet.let-it-run", this::letItRun);
+        HBox box = TextControls.row("runs-long", words, on);
         TextControls.show(box, false);
         return box;
     }
 
     private void letItRun() {
-        askAtS = 2 * seconds();
+        askAtS = 2 * model.runningS();
         stop.requestFocus();
         TextControls.show(asks, false);
     }
 
-    private double seconds() {
-        return (System.nanoTime() - startedNanos) / 1e9;
-    }
-
     private void askIfLong() {
-        boolean asking = model.phase().get() == Phase.RUNNING && seconds() >= askAtS;
+        boolean asking = model.phase().get() == Phase.RUNNING && model.runningS() >= askAtS;
         if (asking && !asks.isVisible()) {
-            String soFar = String.valueOf(Math.round(seconds()));
+            long soFar = Math.round(model.runningS());
             ((Label) asks.getChildren().get(0)).setText(Messages.of("snippet.runs-long", soFar));
         }
         TextControls.show(asks, asking);
@@ -143,10 +125,9 @@ final class SnippetView extends VBox {
 
     /** The dials, in the order of the lines that declare them. */
     private VBox dials() {
-        VBox box = new VBox();
-        box.getStyleClass().add("dials");
-        ListChangeListener<DialModel> refill =
-                change -> {
+        VBox box = TextControls.styled(new VBox(), "dials");
+        Runnable refill =
+                () -> {
                     box.getChildren()
                             .setAll(
                                     model.dials().stream()
@@ -154,8 +135,7 @@ final class SnippetView extends VBox {
                                             .toList());
                     TextControls.show(box, !model.dials().isEmpty());
                 };
-        model.dials().addListener(refill);
-        refill.onChanged(null);
+        WhileShown.follow(box, refill, model.dials());
         return box;
     }
 
@@ -170,23 +150,21 @@ final class SnippetView extends VBox {
 
     private FlowPane foot() {
         run.getStyleClass().add("run-word");
-        model.edited().addListener((value, was, is) -> allowReset(is));
-        allowReset(model.edited().get());
-        status.getStyleClass().add("status");
-        Button what = TextControls.button(Messages.of("snippet.help"), help::turn);
+        WhileShown.follow(reset, () -> allowReset(model.edited().get()), model.edited());
+        Button what = TextControls.command("snippet.help", help::turn);
         what.getStyleClass().add("quiet-word");
-        FlowPane foot = new FlowPane(run, stop, reset, fromHere, what, status);
-        foot.getStyleClass().add("snippet-buttons");
+        FlowPane foot =
+                TextControls.styled(
+                        new FlowPane(run, stop, reset, fromHere, what, status), "snippet-buttons");
         fromHere.getStyleClass().add("quiet-word");
         return foot;
     }
 
-    private void phaseChanged(Phase phase) {
-        if (phase == Phase.RUNNING) {
-            startedNanos = System.nanoTime();
+    private void showPhase() {
+        if (model.phase().get() != Phase.RUNNING) {
             askAtS = settings.limit(BenchLimit.ASK_AFTER_SECONDS);
         }
-        if (phase == Phase.RESTING) {
+        if (model.phase().get() == Phase.RESTING) {
             clock.stop();
             handOver(stop, run);
         } else {
@@ -214,6 +192,10 @@ final class SnippetView extends VBox {
     }
 
     private void showTime() {
+        if (getScene() == null) {
+            clock.stop();
+            return;
+        }
         if (model.result().turning() && model.phase().get() == Phase.RESTING) {
             return;
         }
@@ -227,7 +209,7 @@ final class SnippetView extends VBox {
     }
 
     private String running() {
-        String time = seconds(seconds(), 1);
+        String time = seconds(model.runningS(), 1);
         String first = model.progress().get();
         return first.isEmpty() ? Messages.of("snippet.runs", time) : first + ", " + time;
     }

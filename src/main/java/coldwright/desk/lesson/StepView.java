@@ -4,11 +4,10 @@ import coldwright.desk.figure.FigureStack;
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.layout.CollapsibleSection;
-import coldwright.desk.layout.PageState;
+import coldwright.desk.layout.WhileShown;
 import coldwright.desk.lesson.model.CheckModel;
 import coldwright.desk.lesson.model.PartModel;
 import coldwright.desk.lesson.model.PredictionModel;
-import coldwright.desk.lesson.model.ProseModel;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
@@ -52,23 +51,21 @@ final class StepView extends VBox implements PartModel.Visitor {
         this.openLink = openLink;
         getStyleClass().add("step");
         if (model.number() > 0) {
-            Label number = new Label(Messages.of("step.number", String.valueOf(model.number())));
-            number.getStyleClass().add("kicker");
+            Label number =
+                    TextControls.styled(
+                            new Label(Messages.of("step.number", model.number())), "kicker");
             Label title = TextControls.label(model.title(), "step-title");
             title.setAccessibleRole(AccessibleRole.TEXT);
-            VBox head = new VBox(number, title);
-            head.getStyleClass().add("step-head");
+            VBox head = TextControls.styled(new VBox(number, title), "step-head");
             getChildren().add(head);
         }
-        if (!faults.isEmpty()) {
-            getChildren().add(new LessonFaultsView(Messages.of("step.faults"), faults));
-        }
+        put(new LessonFaultsView().show(Messages.of("step.faults"), faults));
         model.parts().forEach(part -> part.accept(this));
     }
 
     @Override
-    public void prose(ProseModel prose) {
-        put(new ProseView(prose.prose().nodes(), openLink, terms));
+    public void prose(PartModel.Prose prose) {
+        put(new ProseView(prose.nodes(), openLink, terms));
     }
 
     @Override
@@ -84,10 +81,10 @@ final class StepView extends VBox implements PartModel.Visitor {
                         snippet.result().drawn(),
                         state.figureSettings(),
                         pinnedFigures,
-                        state.figuresBeside().not());
+                        state.figureSettings().figuresBeside().not());
         put(view);
         put(plates);
-        snippet.result().lastRun().addListener(run -> showResults(view, plates));
+        WhileShown.changes(view, () -> showResults(view, plates), snippet.result().lastRun());
         if (!snippet.snippet().given()) {
             asked.forEach(model -> put(new AnswerView(model, openLink)));
             asked.clear();

@@ -9,12 +9,10 @@ public final class Messages {
     private Messages() {}
 
     /**
-     * A text of the window in the language shown; the key itself if there is none.
-     *
-     * @param key its key
-     * @param values texts or numbers in place of {@code %s}
+     * A text of the window in the language shown, with values in place of its {@code %s}; the key
+     * itself if there is none.
      */
     public static String of(String key, Object... values) {
-        return WINDOW.text(Words.shown(), key, values);
+        return WINDOW.shown(key, values);
     }
 }

@@ -11,11 +11,6 @@ import javafx.scene.input.KeyEvent;
 
 /** A term in a text: a quiet link to its meaning. */
 public final class TermLink extends Hyperlink {
-    /**
-     * Makes a link.
-     *
-     * @param words the term as the text has it
-     */
     public TermLink(String words, GlossaryTerm term) {
         super(words);
         getStyleClass().setAll("term");

@@ -4,11 +4,17 @@ import coldwright.desk.glossary.Glossary;
 
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Bounds;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /** Small controls: buttons and labels. */
 public final class TextControls {
@@ -17,12 +23,6 @@ public final class TextControls {
 
     private TextControls() {}
 
-    /**
-     * Makes a button.
-     *
-     * @param word its text
-     * @param action what it does
-     */
     public static Button button(String word, Runnable action) {
         Button button = new Button(Typography.of(word));
         button.getStyleClass().add("word");
@@ -31,11 +31,27 @@ public final class TextControls {
         return button;
     }
 
+    /** A button with a text of the window, by its key. */
+    public static Button command(String key, Runnable action) {
+        return button(Messages.of(key), action);
+    }
+
+    /** Adds style classes to a node. */
+    public static <N extends Node> N styled(N node, String... looks) {
+        node.getStyleClass().addAll(looks);
+        return node;
+    }
+
+    /** Nodes beside each other on one base line, in a style class. */
+    public static HBox row(String look, Node... nodes) {
+        HBox row = styled(new HBox(nodes), look);
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
+    }
+
     /**
      * A label that wraps, typeset so that no number breaks apart from its unit. If all of it is a
      * term of the glossary, it is a link to its meaning.
-     *
-     * @param looks its style classes
      */
     public static Label label(String text, String... looks) {
         Label label = literal(Typography.of(text), looks);
@@ -52,11 +68,20 @@ public final class TextControls {
         return label;
     }
 
+    /** Runs an action when a field's text is complete: at Enter, or when it loses the focus. */
+    public static void whenTyped(TextField field, Runnable action) {
+        field.setOnAction(event -> action.run());
+        field.focusedProperty()
+                .subscribe(
+                        (was, is) -> {
+                            if (!is) {
+                                action.run();
+                            }
+                        });
+    }
+
     /**
-     * Scrolls a page to a height, or to the end if the page ends before.
-     *
-     * @param page the page
-     * @param y new top, pixels of the page's content
+     * Scrolls a page to a height in pixels of its content, or to the end if the page ends before.
      */
     public static void scroll(ScrollPane page, double y) {
         double more =
@@ -66,10 +91,8 @@ public final class TextControls {
     }
 
     /**
-     * Scrolls a node into view, unless it is visible. What has the focus stays visible.
-     *
-     * @param page the page that contains the node
-     * @param coveredPx height of the page's foot that is covered, pixels
+     * Scrolls a node into view, unless it is visible above the page's covered foot (pixels). What
+     * has the focus stays visible.
      */
     public static void reveal(ScrollPane page, Node node, double coveredPx) {
         Bounds bounds = inPage(page, node);
@@ -94,13 +117,13 @@ public final class TextControls {
         return page.getContent().sceneToLocal(node.localToScene(node.getBoundsInLocal()));
     }
 
+    /** A node and all that contain it, from the inside out; nothing for null. */
+    public static Stream<Node> around(Node node) {
+        return Stream.iterate(node, Objects::nonNull, Node::getParent);
+    }
+
     private static boolean isWithin(Node node, ScrollPane page) {
-        for (Node parent = node; parent != null; parent = parent.getParent()) {
-            if (parent == page.getContent()) {
-                return true;
-            }
-        }
-        return false;
+        return around(node).anyMatch(one -> one == page.getContent());
     }
 
     /** The page's top, pixels of its content. */
@@ -111,31 +134,21 @@ public final class TextControls {
         return Math.max(0, room) * page.getVvalue();
     }
 
-    /**
-     * Scrolls a node into view on the page that contains it, if any.
-     *
-     * @param coveredPx height of the page's foot that is covered, pixels
-     */
+    /** Scrolls a node into view on the page that contains it, if any. */
     public static void reveal(Node node, double coveredPx) {
-        Node parent = node;
-        while (parent != null && !(parent instanceof ScrollPane page && isWithin(node, page))) {
-            parent = parent.getParent();
-        }
-        if (parent instanceof ScrollPane page) {
-            page.applyCss();
-            page.layout();
-            reveal(page, node, coveredPx);
-        }
+        around(node)
+                .filter(one -> one instanceof ScrollPane page && isWithin(node, page))
+                .map(ScrollPane.class::cast)
+                .findFirst()
+                .ifPresent(
+                        page -> {
+                            page.applyCss();
+                            page.layout();
+                            reveal(page, node, coveredPx);
+                        });
     }
 
-    /**
-     * Shows a node only while a condition is true; a hidden node takes no room.
-     *
-     * @param <N> type of the node
-     * @param node the node
-     * @param when the condition
-     * @return the node
-     */
+    /** Shows a node only while a condition is true; a hidden node takes no room. */
     public static <N extends Node> N shown(N node, ObservableValue<Boolean> when) {
         node.visibleProperty().bind(when);
         node.managedProperty().bind(when);

@@ -8,7 +8,6 @@ import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetRunner;
 import coldwright.lesson.Lesson;
 
-import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -17,7 +16,6 @@ import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
@@ -29,7 +27,6 @@ public final class DeskModel {
     private final Executor work;
     private final Executor window;
     private final BatchesModel batches;
-    private final TypeSize typeSize = new TypeSize();
     private final OpenLessons lessons;
     private final LessonOpener files;
     private final ReadOnlyObjectWrapper<LessonModel> open = new ReadOnlyObjectWrapper<>();
@@ -40,15 +37,7 @@ public final class DeskModel {
     private ShownPage beforeGlossary = ShownPage.HOME;
     private String wantedTerm = "";
 
-    /**
-     * Makes a desk without lessons.
-     *
-     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
-     * @param runner runs snippets
-     * @param work a thread for reading files
-     * @param window the window's thread
-     * @param workStore stores the learner's work
-     */
+    /** A desk without lessons; errors of {@code reader} are shown in the lesson, never thrown. */
     public DeskModel(
             Function<Path, Lesson> reader,
             SnippetRunner runner,
@@ -60,16 +49,10 @@ public final class DeskModel {
         this.work = work;
         this.window = window;
         this.batches = new BatchesModel(work, window);
-        this.files =
-                new LessonOpener(reader, lessons, work, window, notice::set, busy::set, this::open);
+        this.files = new LessonOpener(this, reader, lessons, work, window);
     }
 
-    /**
-     * Loads the lessons that come with the program.
-     *
-     * @param shelf gives them, on the working thread
-     * @return completes when they are on the desk
-     */
+    /** Loads the lessons that come with the program, on the working thread. */
     public CompletableFuture<Void> fetch(Supplier<List<Lesson>> shelf) {
         return CompletableFuture.supplyAsync(shelf, work)
                 .handleAsync(
@@ -94,40 +77,32 @@ public final class DeskModel {
     /**
      * Opens a lesson file, or all lessons of a folder or zip file, and shows the first. An error is
      * shown in {@link #notice()} and the open lesson stays.
-     *
-     * @param file a lesson file, or a folder or zip file of several
-     * @return completes when it is open or the error is shown
      */
     public CompletableFuture<Void> openFile(Path file) {
         return files.open(file);
     }
 
-    /**
-     * Opens a lesson that the program has just written itself, so it may run without consent.
-     *
-     * @param file the lesson's file
-     * @return completes when its page is open
-     */
+    /** Opens a lesson that the program has just written itself, so it may run without consent. */
     public CompletableFuture<Void> openOwn(Path file) {
-        return openFile(file).thenRun(() -> lessons.ofFile(file.toString()).ifPresent(this::agree));
+        return openFile(file)
+                .thenRun(() -> lessons.ofFile(file.toString()).ifPresent(lessons::agree));
     }
 
-    /**
-     * Announces that a file will be opened as soon as earlier work is done.
-     *
-     * @param file a lesson file, folder, zip file or recipe file
-     */
+    /** Announces that a file will be opened as soon as earlier work is done. */
     public void announce(Path file) {
-        busy.set(LessonOpener.opening(file));
+        Path name = file.getFileName();
+        busy.set(Messages.of("desk.opening", name == null ? file : name));
+    }
+
+    /** Nothing is being opened any more. */
+    void ready() {
+        busy.set("");
     }
 
     /**
      * Reads an open lesson again because its file has changed. The page stays at its step, and
      * snippets that had run run again. If the text can't be read now, a notice says so and the
      * lesson stays as it was.
-     *
-     * @param file a lesson's file
-     * @return completes when the page shows it
      */
     public CompletableFuture<Void> refresh(Path file) {
         return CompletableFuture.supplyAsync(() -> reader.apply(file), work)
@@ -155,41 +130,12 @@ public final class DeskModel {
         reload.run();
     }
 
-    /**
-     * The learner agrees to run a lesson's snippets; valid as long as its text stays the same.
-     *
-     * @param lesson one that did not come with the program
-     */
-    public void agree(LessonModel lesson) {
-        lessons.agree(lesson);
-    }
-
-    /**
-     * The learner is the lesson's author: its snippets run however its file changes, until the
-     * program ends.
-     *
-     * @param lesson one that did not come with the program
-     */
-    public void agreeWhileWritten(LessonModel lesson) {
-        lessons.agreeWhileWritten(lesson);
-    }
-
-    /**
-     * The author has finished a lesson: its current text may run, and each later one asks again.
-     *
-     * @param lesson one of {@link #agreeWhileWritten}
-     */
-    public void doneWriting(LessonModel lesson) {
-        lessons.doneWriting(lesson);
-    }
-
     private void turnTo(ShownPage one) {
         notice.set("");
         busy.set("");
         place.set(one);
     }
 
-    /** Shows the home page. */
     public void goHome() {
         turnTo(ShownPage.HOME);
     }
@@ -219,11 +165,7 @@ public final class DeskModel {
         turnTo(ShownPage.TRIALS);
     }
 
-    /**
-     * Shows the glossary.
-     *
-     * @param term the term to search for; empty for all
-     */
+    /** Shows the glossary and searches it for a term; empty for all. */
     public void openGlossary(String term) {
         wantedTerm = term;
         if (place.get() != ShownPage.GLOSSARY) {
@@ -242,43 +184,14 @@ public final class DeskModel {
         return wantedTerm;
     }
 
-    /** Shows the settings. */
     public void openSettings() {
         turnTo(ShownPage.SETTINGS);
     }
 
-    /**
-     * A lesson that came with the program.
-     *
-     * @param name its file name without the ending
-     */
-    public Optional<LessonModel> lessonNamed(String name) {
-        return lessons.all().stream().filter(one -> one.key().name().equals(name)).findFirst();
-    }
-
-    /**
-     * The lesson to continue: the one used last, or the next one if that is done; empty if none was
-     * used or all are done.
-     */
-    public Optional<LessonModel> startedLesson() {
-        return lessons.started();
-    }
-
-    /** Changes with the work in any lesson. */
-    public ReadOnlyIntegerProperty progress() {
-        return lessons.progress();
-    }
-
-    /** The page that is shown. */
     public ReadOnlyObjectProperty<ShownPage> place() {
         return place.getReadOnlyProperty();
     }
 
-    /**
-     * Opens a lesson.
-     *
-     * @param lesson one of {@link #lessons()}
-     */
     public void open(LessonModel lesson) {
         lesson.use();
         open.set(lesson);
@@ -290,9 +203,13 @@ public final class DeskModel {
         notice.set(sentence);
     }
 
-    /** Dismisses the notice. */
     public void dismissNotice() {
         notice.set("");
+    }
+
+    /** The lessons with what they may do, and which one to continue. */
+    public OpenLessons openLessons() {
+        return lessons;
     }
 
     /** All lessons: those of the program, then the learner's own. */
@@ -313,10 +230,5 @@ public final class DeskModel {
     /** The current notice, in one sentence; empty if there is none. */
     public ReadOnlyStringProperty notice() {
         return notice.getReadOnlyProperty();
-    }
-
-    /** The type size, changed by its own commands. */
-    public TypeSize typeSize() {
-        return typeSize;
     }
 }

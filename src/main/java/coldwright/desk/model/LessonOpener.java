@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
-import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Opens lesson files, folders and zip files, and shows a notice for those that can't be read. */
@@ -20,61 +19,38 @@ final class LessonOpener {
     private final OpenLessons lessons;
     private final Executor work;
     private final Executor window;
-    private final Consumer<String> notify;
-    private final Consumer<String> busy;
-    private final Consumer<LessonModel> open;
+    private final DeskModel desk;
 
-    /**
-     * Opens nothing yet.
-     *
-     * @param reader reads a lesson file; errors are shown in the lesson, never thrown
-     * @param lessons receives the lessons
-     * @param work a thread for reading
-     * @param window the window's thread
-     * @param notify shows the learner a notice
-     * @param busy shows what is going on; empty at its end
-     * @param open shows a lesson
-     */
     LessonOpener(
+            DeskModel desk,
             Function<Path, Lesson> reader,
             OpenLessons lessons,
             Executor work,
-            Executor window,
-            Consumer<String> notify,
-            Consumer<String> busy,
-            Consumer<LessonModel> open) {
+            Executor window) {
+        this.desk = desk;
         this.reader = reader;
         this.lessons = lessons;
         this.work = work;
         this.window = window;
-        this.notify = notify;
-        this.busy = busy;
-        this.open = open;
     }
 
     /** Shows that a file is being opened, then the lesson or the error. */
     CompletableFuture<Void> open(Path file) {
-        busy.accept(opening(file));
+        desk.announce(file);
         return CompletableFuture.supplyAsync(() -> read(file), work)
                 .handleAsync(
                         (found, error) -> {
-                            busy.accept("");
+                            desk.ready();
                             if (error == null) {
                                 opened(found);
                             } else if (LessonPack.isOne(file)) {
-                                notify.accept(ExceptionText.text(error));
+                                desk.notify(ExceptionText.text(error));
                             } else {
-                                notify.accept(Messages.of("desk.no-such-lesson", file));
+                                desk.notify(Messages.of("desk.no-such-lesson", file));
                             }
                             return null;
                         },
                         window);
-    }
-
-    /** The notice while a file is being read. */
-    static String opening(Path file) {
-        Path name = file.getFileName();
-        return Messages.of("desk.opening", name == null ? file : name);
     }
 
     private List<Lesson> read(Path file) {
@@ -86,22 +62,21 @@ final class LessonOpener {
         try {
             add(found);
         } catch (InvalidPathException e) {
-            notify.accept(Messages.of("desk.no-such-lesson", e.getInput()));
+            desk.notify(Messages.of("desk.no-such-lesson", e.getInput()));
         }
     }
 
     private void add(List<Lesson> found) {
         List<Lesson> taught = found.stream().filter(one -> !one.steps().isEmpty()).toList();
         if (taught.isEmpty()) {
-            notify.accept(noLessonMessage(found.get(0)));
+            desk.notify(noLessonMessage(found.get(0)));
             return;
         }
-        open.accept(taught.stream().map(this::add).toList().get(0));
+        desk.open(taught.stream().map(this::add).toList().get(0));
         found.stream()
                 .filter(one -> one.steps().isEmpty())
                 .findFirst()
-                .ifPresent(
-                        one -> notify.accept(Messages.of("desk.left-out", noLessonMessage(one))));
+                .ifPresent(one -> desk.notify(Messages.of("desk.left-out", noLessonMessage(one))));
     }
 
     private LessonModel add(Lesson lesson) {

@@ -2,8 +2,10 @@ package coldwright.desk.model;
 
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunGate;
 import coldwright.desk.run.RunQueue;
 import coldwright.lesson.Lesson;
+import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LessonKey;
 
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -13,30 +15,27 @@ import javafx.collections.ObservableList;
 
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 
 /** The lessons on the desk: those of the program, and those whose files were opened. */
-final class OpenLessons {
+public final class OpenLessons {
     private final RunQueue queue;
     private final Executor window;
     private final WorkStore workStore;
-    private final RunPermissions permissions;
+
+    /** Files whose author is the learner; forgotten when the program ends. */
+    private final Set<String> written = new HashSet<>();
+
     private final ReadOnlyIntegerWrapper progress = new ReadOnlyIntegerWrapper();
     private final ObservableList<LessonModel> all = FXCollections.observableArrayList();
 
-    /**
-     * None yet.
-     *
-     * @param queue runs their snippets
-     * @param window the window's thread
-     * @param workStore stores the learner's work
-     */
     OpenLessons(RunQueue queue, Executor window, WorkStore workStore) {
         this.queue = queue;
         this.window = window;
         this.workStore = workStore;
-        this.permissions = new RunPermissions(workStore);
     }
 
     /** Adds a lesson that comes with the program. */
@@ -44,7 +43,6 @@ final class OpenLessons {
         add(modelOf(lesson, LessonKey.ofCourse(lesson.name())));
     }
 
-    /** Adds a lesson that was read from a file. */
     LessonModel addFromFile(Lesson lesson) {
         return add(modelOf(lesson, LessonKey.ofFile(Path.of(lesson.file()))));
     }
@@ -66,20 +64,30 @@ final class OpenLessons {
     }
 
     private LessonModel modelOf(Lesson lesson, LessonKey key) {
-        LessonModel model =
-                new LessonModel(
-                        lesson, key, new RunContext(queue, window, permissions.gateOf(lesson)));
-        model.setWritten(permissions.isWritten(lesson));
+        boolean isWritten = written.contains(lesson.file());
+        RunGate gate =
+                isWritten || workStore.agreed(ContentHash.of(lesson.text()))
+                        ? RunGate.wide()
+                        : RunGate.confined(lesson.asksForEverything());
+        LessonModel model = new LessonModel(lesson, key, new RunContext(queue, window, gate));
+        model.setWritten(isWritten);
         return model;
     }
 
-    /** The lesson that was read from a file. */
     Optional<LessonModel> ofFile(String file) {
         return all.stream().filter(one -> one.lesson().file().equals(file)).findFirst();
     }
 
-    /** The lesson used last or, if that is done, the first after it that isn't. */
-    Optional<LessonModel> started() {
+    /** A lesson that came with the program, by its file name without the ending. */
+    public Optional<LessonModel> named(String name) {
+        return all.stream().filter(one -> one.key().name().equals(name)).findFirst();
+    }
+
+    /**
+     * The lesson to continue: the one used last, or the next one if that is done; empty if none was
+     * used or all are done.
+     */
+    public Optional<LessonModel> started() {
         return all.stream()
                 .filter(one -> one.lastUsed().isPresent())
                 .max(Comparator.comparing(one -> one.lastUsed().get()))
@@ -91,23 +99,29 @@ final class OpenLessons {
                                         .findFirst());
     }
 
-    /** The learner lets a lesson's snippets do everything. */
-    void agree(LessonModel lesson) {
-        permissions.agree(lesson.lesson());
+    /** The learner lets a lesson's snippets do everything, as long as its text stays the same. */
+    public void agree(LessonModel lesson) {
+        Lesson read = lesson.lesson();
+        workStore.agree(ContentHash.of(read.text()), read.title());
         lesson.gate().unlock();
         lesson.arrive(lesson.inSight().get());
     }
 
-    /** The learner is a lesson's author: it may run however its file changes. */
-    void agreeWhileWritten(LessonModel lesson) {
-        permissions.whileWritten(lesson.lesson());
+    /**
+     * The learner is a lesson's author: its snippets run however its file changes, until the
+     * program ends.
+     */
+    public void agreeWhileWritten(LessonModel lesson) {
+        written.add(lesson.lesson().file());
         lesson.setWritten(true);
         agree(lesson);
     }
 
-    /** The author has finished: the next text asks again. */
-    void doneWriting(LessonModel lesson) {
-        permissions.doneWriting(lesson.lesson());
+    /**
+     * The author has finished a lesson: its current text may run, and each later one asks again.
+     */
+    public void doneWriting(LessonModel lesson) {
+        written.remove(lesson.lesson().file());
         lesson.setWritten(false);
     }
 
@@ -116,7 +130,7 @@ final class OpenLessons {
     }
 
     /** Changes with the work in any lesson. */
-    ReadOnlyIntegerProperty progress() {
+    public ReadOnlyIntegerProperty progress() {
         return progress.getReadOnlyProperty();
     }
 

@@ -6,52 +6,21 @@ import coldwright.workbook.work.ContentHash;
 
 /** Stores a learner's work and agreements; all methods return at once. */
 public interface WorkStore {
-    /** Stores nothing, and asks about every lesson that did not come with the program. */
-    WorkStore NONE =
-            new WorkStore() {
-                @Override
-                public void opened(LessonModel lesson) {}
-
-                @Override
-                public boolean agreed(ContentHash hash) {
-                    return false;
-                }
-
-                @Override
-                public void agree(ContentHash hash, String name) {}
-            };
-
-    /**
-     * Restores the saved work on a lesson, and saves its changes from now on.
-     *
-     * @param lesson the lesson, with its author's texts
-     */
+    /** Restores the saved work on a lesson, and saves its changes from now on. */
     void opened(LessonModel lesson);
 
     /**
      * A lesson was read again: moves the work on it to the new one, rather than what was last
      * written to disk.
-     *
-     * @param former the lesson before
-     * @param now the lesson that replaces it
      */
     default void replaced(LessonModel former, LessonModel now) {
         WorkMapper.carryOver(former, WorkMapper.empty(former), now);
         opened(now);
     }
 
-    /**
-     * Whether the learner agreed earlier to run a lesson's snippets.
-     *
-     * @param hash of the lesson's text
-     */
+    /** Whether the learner agreed earlier to run the snippets of a lesson with this text. */
     boolean agreed(ContentHash hash);
 
-    /**
-     * Records the learner's agreement.
-     *
-     * @param hash of the lesson's text
-     * @param name the lesson's name
-     */
+    /** Records the learner's agreement to a lesson's text. */
     void agree(ContentHash hash, String name);
 }

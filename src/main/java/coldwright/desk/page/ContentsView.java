@@ -9,6 +9,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
 
 import javafx.scene.Node;
@@ -29,38 +30,43 @@ import java.util.function.Consumer;
 final class ContentsView extends BorderPane {
     private final DeskModel desk;
     private final Consumer<StepModel> goTo;
-    private final VBox list = new VBox();
+    private final VBox list = TextControls.styled(new VBox(), "contents-list");
     private final ScrollPane scroll = new ScrollPane();
 
-    ContentsView(DeskModel desk, Consumer<StepModel> goTo, Runnable openFile) {
+    ContentsView(
+            DeskModel desk,
+            PreferencesModel settings,
+            Consumer<StepModel> goTo,
+            Runnable openFile) {
         this.desk = desk;
         this.goTo = goTo;
         getStyleClass().add("contents");
         Button name = entry("Coldwright", desk::goHome);
         name.setAccessibleText(String.join(", ", "Coldwright", Messages.of("home")));
         name.getStyleClass().add("name");
-        list.getStyleClass().add("contents-list");
         scroll.setContent(list);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollBarPolicy.NEVER);
         scroll.setFocusTraversable(false);
         setTop(name);
         setCenter(scroll);
-        setBottom(foot(openFile));
+        setBottom(foot(settings, openFile));
         list.addEventFilter(KeyEvent.KEY_PRESSED, this::arrows);
         WhileShown.follow(this, this::fill, desk.lessons(), desk.open(), desk.place());
     }
 
-    private Node foot(Runnable openFile) {
-        Button batch = TextControls.button(Messages.of("batch.page"), desk::openBatches);
-        Button glossary = TextControls.button(Messages.of("glossary"), () -> desk.openGlossary(""));
-        Button settings = TextControls.button(Messages.of("settings"), desk::openSettings);
-        Button open = TextControls.button(Messages.of("open-file"), openFile);
-        Button smaller = TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller);
-        Button larger = TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger);
-        VBox foot = new VBox(batch, glossary, settings, open, smaller, larger);
+    private Node foot(PreferencesModel type, Runnable openFile) {
+        Button batch = TextControls.command("batch.page", desk::openBatches);
+        Button glossary = TextControls.command("glossary", () -> desk.openGlossary(""));
+        Button settings = TextControls.command("settings", desk::openSettings);
+        Button open = TextControls.command("open-file", openFile);
+        Button smaller = TextControls.command("type.smaller", type::smallerType);
+        Button larger = TextControls.command("type.larger", type::largerType);
+        VBox foot =
+                TextControls.styled(
+                        new VBox(batch, glossary, settings, open, smaller, larger),
+                        "contents-foot");
         foot.getChildren().forEach(word -> word.getStyleClass().add("quiet-word"));
-        foot.getStyleClass().add("contents-foot");
         return foot;
     }
 
@@ -84,13 +90,12 @@ final class ContentsView extends BorderPane {
     }
 
     private Node stepRow(LessonModel lesson, StepModel step) {
-        Label number = new Label(String.valueOf(step.number()));
-        number.getStyleClass().add("contents-number");
+        Label number =
+                TextControls.styled(new Label(String.valueOf(step.number())), "contents-number");
         String name = Typography.of(step.title());
         Button title = entry(name, () -> goTo.accept(step));
         HBox.setHgrow(title, Priority.ALWAYS);
-        HBox row = new HBox(number, title);
-        row.getStyleClass().add("contents-row");
+        HBox row = TextControls.styled(new HBox(number, title), "contents-row");
         Runnable refresh =
                 () -> {
                     boolean here = lesson.inSight().get() == step;
@@ -100,15 +105,14 @@ final class ContentsView extends BorderPane {
                     title.setFocusTraversable(here);
                     title.setText(name + (done ? " – " + Messages.of("step.done") : ""));
                     title.setAccessibleText(
-                            Messages.of("step.number", String.valueOf(step.number()))
-                                    + ", "
-                                    + title.getText());
+                            Messages.of("step.number", step.number()) + ", " + title.getText());
                 };
         WhileShown.follow(row, refresh, lesson.inSight(), step.done());
         return row;
     }
 
-    private static Button entry(String words, Runnable action) {
+    /** A button that looks like a line of text, which wraps. */
+    static Button entry(String words, Runnable action) {
         Button entry = new Button(words);
         entry.setWrapText(true);
         entry.setMaxWidth(Double.MAX_VALUE);

@@ -71,8 +71,7 @@ final class CourseMap extends GridPane {
     }
 
     private static VBox track(String name) {
-        VBox track = new VBox();
-        track.getStyleClass().add("home-track");
+        VBox track = TextControls.styled(new VBox(), "home-track");
         if (!name.isEmpty()) {
             track.getChildren().add(TextControls.label(Typography.of(name), "kicker"));
         }
@@ -81,34 +80,25 @@ final class CourseMap extends GridPane {
 
     private Node row(int number, LessonModel lesson) {
         String title = number + "\u2002" + Typography.of(lesson.lesson().title());
-        Button button = new Button(title);
-        button.setWrapText(true);
-        button.setMinHeight(USE_PREF_SIZE);
-        button.getStyleClass().setAll("entry", "home-lesson");
-        button.setOnAction(event -> desk.open(lesson));
+        Button button = ContentsView.entry(title, () -> desk.open(lesson));
+        button.getStyleClass().add("home-lesson");
         int done = lesson.stepsDone();
         String state =
                 done > 0
-                        ? Messages.of(
-                                "home.done",
-                                String.valueOf(done),
-                                String.valueOf(lesson.steps().size()))
+                        ? Messages.of("home.done", done, lesson.steps().size())
                         : lesson.lesson().minutes().isEmpty()
                                 ? ""
                                 : Messages.of("home.minutes", lesson.lesson().minutes());
         button.setAccessibleText(number + ". " + lesson.lesson().title() + ". " + state);
-        FlowPane under = new FlowPane();
-        under.getStyleClass().add("home-dots");
+        FlowPane under = TextControls.styled(new FlowPane(), "home-dots");
         for (StepModel step : lesson.steps()) {
-            Region dot = new Region();
-            dot.getStyleClass().add("home-dot");
+            Region dot = TextControls.styled(new Region(), "home-dot");
             dot.pseudoClassStateChanged(PageStyles.DONE, step.done().get());
             under.getChildren().add(dot);
         }
         Label words = TextControls.label(state, "home-state");
         under.getChildren().add(words);
-        VBox row = new VBox(button, under);
-        row.getStyleClass().add("home-row");
+        VBox row = TextControls.styled(new VBox(button, under), "home-row");
         return row;
     }
 }

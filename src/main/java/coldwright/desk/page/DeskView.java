@@ -1,43 +1,43 @@
 package coldwright.desk.page;
 
 import coldwright.desk.batch.BatchView;
+import coldwright.desk.batch.CourseLink;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.layout.PageLayout;
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.PageStyles;
 import coldwright.desk.lesson.AppActions;
 import coldwright.desk.lesson.ClassroomView;
 import coldwright.desk.lesson.HelpPane;
 import coldwright.desk.lesson.LessonColumns;
 import coldwright.desk.lesson.LessonView;
+import coldwright.desk.lesson.PageState;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.messages.Typography;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
+import coldwright.figure.UnitConversion;
+import coldwright.paint.style.FigureTheme;
+import coldwright.words.Words;
+import coldwright.workbook.settings.MassUnit;
+import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.settings.TemperatureUnit;
 
 import javafx.beans.binding.Bindings;
-import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
-import javafx.event.EventHandler;
 import javafx.geometry.Insets;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.input.KeyEvent;
+import javafx.scene.Scene;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -47,13 +47,8 @@ public final class DeskView extends StackPane {
     private final DeskModel desk;
     private final PageState state;
     private final AppActions actions;
-    private final BorderPane frame = new BorderPane();
-    private final StackPane page = new StackPane();
-    private final ContentsView contents;
-    private final Label here = new Label();
-    private final HBox strip;
+    private final PageFrame frame;
     private final Map<LessonModel, LessonColumns> columns = new HashMap<>();
-    private final ChangeListener<StepModel> sight = (value, was, is) -> stepInSight(is);
     private final NoticeView notice;
     private final TermPopover popover;
     private final List<Subscription> subscriptions = new ArrayList<>();
@@ -65,14 +60,6 @@ public final class DeskView extends StackPane {
     /** Whether the mouse button is down: what it presses must not move away under it. */
     private boolean pressed;
 
-    /**
-     * Makes the window's content.
-     *
-     * @param desk its model
-     * @param settings the learner's preferences
-     * @param renderContext draws figures
-     * @param appActions actions outside the window's content
-     */
     public DeskView(
             DeskModel desk,
             PreferencesModel settings,
@@ -84,18 +71,16 @@ public final class DeskView extends StackPane {
         PageStyles.loadFonts();
         getStylesheets().addAll(PageStyles.sheets());
         getStyleClass().add("desk");
-        contents = new ContentsView(desk, this::goTo, appActions.openFile());
         notice = new NoticeView(desk);
-        popover = new TermPopover(desk, this);
-        strip = strip();
-        page.getStyleClass().add("page");
-        frame.setCenter(new StackPane(page, notice));
+        frame =
+                new PageFrame(
+                        new ContentsView(desk, settings, this::goTo, appActions.openFile()),
+                        notice);
+        popover = new TermPopover(desk, this, state.emPx());
         getChildren().add(frame);
-        ThemeBinder.put(settings.preferences().get(), this, state.figureSettings());
-        follow(settings.preferences(), is -> ThemeBinder.put(is, this, state.figureSettings()));
         follow(desk.place(), is -> turnPage());
         follow(desk.open(), is -> turnPage());
-        follow(desk.typeSize().percent(), is -> arrange());
+        follow(settings.preferences(), is -> dress());
         follow(widthProperty(), is -> arrange());
         follow(heightProperty(), is -> Optional.ofNullable(classroom).ifPresent(one -> arrange()));
         state.coveredPx()
@@ -103,9 +88,9 @@ public final class DeskView extends StackPane {
                         Bindings.when(desk.notice().isEmpty())
                                 .then(0)
                                 .otherwise(notice.heightProperty()));
-        arrange();
+        dress();
         turnPage();
-        listenToKeys();
+        listen();
         DroppedFiles.on(this, desk::openFile);
     }
 
@@ -120,110 +105,72 @@ public final class DeskView extends StackPane {
         exitPage();
     }
 
-    private void listenToKeys() {
-        KeyBindings keys =
-                new KeyBindings(
-                        desk.typeSize(),
+    /** Applies the learner's theme, units and type size. */
+    private void dress() {
+        Preferences all = state.settings().preferences().get();
+        state.figureSettings()
+                .theme()
+                .set(
+                        switch (all.theme()) {
+                            case LIGHT -> FigureTheme.LIGHT;
+                            case DARK -> FigureTheme.DARK;
+                            case CONTRAST -> FigureTheme.CONTRAST;
+                        });
+        boolean fahrenheit = all.temperatureUnit() == TemperatureUnit.F;
+        boolean ounces = all.massUnit() == MassUnit.OZ;
+        UnitConversion units = new UnitConversion(fahrenheit, ounces);
+        Words.show(new Words.Units(units::unit, units::value));
+        state.figureSettings().units().set(units);
+        String theme = all.theme().name().toLowerCase(Locale.ROOT);
+        getStyleClass().setAll("root", "desk", theme);
+        arrange();
+    }
+
+    private void listen() {
+        new KeyBindings(
+                        state.settings(),
                         actions.openFile(),
                         desk::toggleClassroom,
                         actions.fullScreen(),
-                        this::focusContents,
+                        frame::focusContents,
                         this::escape,
                         this::back,
-                        this::turn);
-        EventHandler<KeyEvent> pressedKey = keys::pressed;
-        EventHandler<MouseEvent> mouse =
+                        this::turn)
+                .listen(this);
+        sceneProperty().flatMap(Scene::focusOwnerProperty).subscribe(this::focused);
+        addEventFilter(
+                MouseEvent.MOUSE_PRESSED,
                 event -> {
-                    pressed = event.getEventType() == MouseEvent.MOUSE_PRESSED;
-                    if (pressed) {
-                        popover.pressed(event.getTarget());
-                    }
-                };
-        ChangeListener<Node> focus = (owner, before, now) -> focused(now);
-        sceneProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (was != null) {
-                                was.removeEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                                was.removeEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
-                                was.removeEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
-                                was.focusOwnerProperty().removeListener(focus);
-                            }
-                            if (is != null) {
-                                is.addEventFilter(KeyEvent.KEY_PRESSED, pressedKey);
-                                is.addEventFilter(MouseEvent.MOUSE_PRESSED, mouse);
-                                is.addEventFilter(MouseEvent.MOUSE_RELEASED, mouse);
-                                is.focusOwnerProperty().addListener(focus);
-                            }
-                        });
-    }
-
-    private HBox strip() {
-        here.getStyleClass().add("strip-here");
-        HBox.setHgrow(here, Priority.ALWAYS);
-        HBox box =
-                new HBox(TextControls.button(Messages.of("contents"), this::toggleContents), here);
-        box.setAlignment(Pos.BASELINE_LEFT);
-        box.getStyleClass().add("strip");
-        return box;
+                    pressed = true;
+                    popover.pressed(event.getTarget());
+                });
+        addEventFilter(MouseEvent.MOUSE_RELEASED, event -> pressed = false);
     }
 
     private void arrange() {
         double em =
                 classroom == null
-                        ? PageStyles.USUAL_EM_PX * desk.typeSize().percent().get() / 100
+                        ? PageStyles.USUAL_EM_PX * state.settings().typePercent() / 100
                         : PageStyles.classroomEmPx(getWidth(), getHeight());
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);
         if (classroom != null) {
-            frame.setLeft(null);
-            frame.setTop(null);
+            frame.withoutContents();
             classroom.arrange(getWidth(), em);
             StackPane.setMargin(notice, new Insets(0, 0, ClassroomView.STRIP_EM * em, 0));
             return;
         }
         StackPane.setMargin(notice, Insets.EMPTY);
         PageLayout now = PageLayout.of(Math.max(320, getWidth()), em);
-        state.figuresBeside().set(now.figuresBeside());
-        contents.setPrefWidth(now.contentsBeside() ? now.contentsPx() : 17 * em);
-        contents.setMaxWidth(contents.getPrefWidth());
+        state.figureSettings().figuresBeside().set(now.figuresBeside());
         if (desk.place().get() == ShownPage.HOME) {
-            frame.setLeft(null);
-            frame.setTop(null);
+            frame.withoutContents();
         } else {
-            putContents(now.contentsBeside());
+            frame.withContents(now, em);
         }
         if (lessonColumns != null) {
             lessonColumns.arrange(now);
         }
-    }
-
-    private void putContents(boolean beside) {
-        if (beside) {
-            closeContents();
-            frame.setLeft(contents);
-            frame.setTop(null);
-        } else if (frame.getTop() == null) {
-            frame.setLeft(null);
-            frame.setTop(strip);
-        }
-    }
-
-    private void toggleContents() {
-        if (!closeContents()) {
-            page.getChildren().add(contents);
-            StackPane.setAlignment(contents, Pos.TOP_LEFT);
-            contents.focusHere();
-        }
-    }
-
-    /** Closes the contents if they cover the page. Returns whether they did. */
-    private boolean closeContents() {
-        boolean covered = page.getChildren().remove(contents);
-        if (covered && lessonColumns != null) {
-            lessonColumns.lesson().requestFocus();
-        }
-        return covered;
     }
 
     /** The action of Alt and Left: the way back from a page that is only read. */
@@ -240,21 +187,15 @@ public final class DeskView extends StackPane {
      * Closes a term's meaning, or else contents that cover the page, or else help, or goes back.
      */
     private void escape() {
-        if (!popover.close() && !closeContents() && !HelpPane.dismissWithin(page)) {
+        if (!popover.close() && !frame.closeContents() && !HelpPane.dismissWithin(frame)) {
             back().ifPresent(Runnable::run);
         }
     }
 
     private void exitPage() {
         popover.close();
-        if (lessonColumns != null) {
-            lessonColumns.lesson().model().inSight().removeListener(sight);
-            lessonColumns = null;
-        }
-        if (classroom != null) {
-            classroom.exit();
-            classroom = null;
-        }
+        lessonColumns = null;
+        classroom = null;
         if (notes != null) {
             notes.close();
             notes = null;
@@ -272,7 +213,7 @@ public final class DeskView extends StackPane {
             classroom =
                     new ClassroomView(
                             is, state, actions.openLink(), this::openNotes, desk::toggleClassroom);
-            page.getChildren().setAll(classroom);
+            frame.show(classroom);
             arrange();
             return;
         }
@@ -280,29 +221,35 @@ public final class DeskView extends StackPane {
                 ? ShownPage.HOME
                 : desk.place().get()) {
             case SETTINGS ->
-                    show(
-                            new SettingsView(desk, state.settings(), actions.archiveWork()),
-                            Messages.of("settings"));
+                    show(new SettingsView(state.settings(), actions.archiveWork()), "settings");
             case GLOSSARY ->
-                    show(
-                            new GlossaryView(desk, actions.openLink(), desk.wantedTerm()),
-                            Messages.of("glossary"));
+                    show(new GlossaryView(desk, actions.openLink(), desk.wantedTerm()), "glossary");
             case BATCH -> {
                 if (batchView == null) {
                     batchView =
-                            new BatchView(desk.batches(), state.figureSettings(), desk::openOwn);
+                            new BatchView(
+                                    desk.batches(),
+                                    state.figureSettings(),
+                                    desk::openOwn,
+                                    name ->
+                                            desk.openLessons()
+                                                    .named(name)
+                                                    .map(
+                                                            one ->
+                                                                    new CourseLink(
+                                                                            one.lesson().title(),
+                                                                            () -> desk.open(one))));
                 }
-                show(batchView, Messages.of("batch.page"));
+                show(batchView, "batch.page");
             }
-            case TRIALS ->
-                    show(new KitchenTrialsView(desk, actions.openLink()), Messages.of("trials"));
+            case TRIALS -> show(new KitchenTrialsView(desk, actions.openLink()), "trials");
             case LESSON -> {
                 openChanged(is, former);
                 if (fromClassroom) {
                     goTo(is.inSight().get());
                 }
             }
-            default -> show(new HomeView(desk, state, actions.openFile()), Messages.of("home"));
+            default -> show(new HomeView(desk, state, actions.openFile()), "home");
         }
     }
 
@@ -316,10 +263,10 @@ public final class DeskView extends StackPane {
         notes.open();
     }
 
-    private void show(Node one, String title) {
+    private void show(Node one, String titleKey) {
         arrange();
-        page.getChildren().setAll(one);
-        here.setText(title);
+        frame.show(one);
+        frame.title(Messages.of(titleKey));
         one.requestFocus();
     }
 
@@ -327,12 +274,11 @@ public final class DeskView extends StackPane {
         columns.keySet().retainAll(desk.lessons());
         boolean first = !columns.containsKey(is);
         lessonColumns =
-                columns.computeIfAbsent(is, one -> new LessonColumns(one, desk, state, actions));
-        page.getChildren().setAll(lessonColumns);
-        is.inSight().addListener(sight);
-        stepInSight(is.inSight().get());
+                columns.computeIfAbsent(
+                        is, one -> new LessonColumns(one, desk, state, actions, frame::title));
+        frame.show(lessonColumns);
         arrange();
-        lessonColumns.lesson().requestFocus();
+        lessonColumns.requestFocus();
         Optional<LessonView> written =
                 former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
         if (written.isPresent()) {
@@ -342,28 +288,14 @@ public final class DeskView extends StackPane {
         }
     }
 
-    private void stepInSight(StepModel step) {
-        lessonColumns.showFiguresOf(step);
-        String title = Typography.of(step.title());
-        here.setText(step.number() > 0 ? step.number() + "  " + title : title);
-    }
-
-    private void focusContents() {
-        if (frame.getLeft() == contents) {
-            contents.focusHere();
-        } else {
-            toggleContents();
-        }
-    }
-
     private void turn(int by) {
         if (lessonColumns != null) {
-            lessonColumns.stepBy(by).ifPresent(this::goTo);
+            desk.open().get().stepBy(by).ifPresent(this::goTo);
         }
     }
 
     private void goTo(StepModel step) {
-        closeContents();
+        frame.closeContents();
         lessonColumns.lesson().goTo(step);
     }
 

@@ -16,12 +16,7 @@ import java.util.function.Consumer;
 final class DroppedFiles {
     private DroppedFiles() {}
 
-    /**
-     * Accepts files on a node.
-     *
-     * @param node the node; drops that a child consumes don't arrive here
-     * @param open opens a file
-     */
+    /** Opens files dropped on a node, unless a child consumes them. */
     static void on(Node node, Consumer<Path> open) {
         node.setOnDragOver(
                 event -> {

@@ -27,22 +27,17 @@ import java.util.function.Consumer;
 final class GlossaryView extends ScrollPage {
     private final DeskModel desk;
     private final Map<GlossaryTerm, Node> entries = new LinkedHashMap<>();
-    private final VBox list = new VBox();
+    private final VBox list = TextControls.styled(new VBox(), "glossary-list");
     private final TextField search = new TextField();
     private final Label none = TextControls.label(Messages.of("glossary.none"), "note");
 
-    /**
-     * Shows the glossary.
-     *
-     * @param wanted the term to search for; empty for all
-     */
+    /** Searches at first for {@code wanted}; empty for all terms. */
     GlossaryView(DeskModel desk, Consumer<String> openLink, String wanted) {
         super("glossary");
         this.desk = desk;
         search.setPromptText(Messages.of("glossary.search"));
         search.setAccessibleText(Messages.of("glossary.search"));
         search.textProperty().addListener((value, was, is) -> filter(is));
-        list.getStyleClass().add("glossary-list");
         add(TextControls.label(Messages.of("glossary"), "lesson-title"), search, none, list);
         TextControls.show(none, false);
         for (GlossaryTerm term : Glossary.ofThisProgram().terms()) {
@@ -74,7 +69,8 @@ final class GlossaryView extends ScrollPage {
                                 Messages.of("glossary.calculated", term.calculatedBy()),
                                 "term-calculated"));
         entry.getStyleClass().add("term-entry");
-        desk.lessonNamed(term.lesson().orElse(""))
+        desk.openLessons()
+                .named(term.lesson().orElse(""))
                 .ifPresent(
                         lesson ->
                                 entry.getChildren()

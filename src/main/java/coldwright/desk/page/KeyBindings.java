@@ -1,7 +1,9 @@
 package coldwright.desk.page;
 
-import coldwright.desk.model.TypeSize;
+import coldwright.desk.model.PreferencesModel;
 
+import javafx.event.EventHandler;
+import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -11,29 +13,36 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
- * Keys that work anywhere in the window.
- *
- * @param typeSize for Control and plus, minus, 0
- * @param openFile for Control and O
- * @param classroom for F9
- * @param fullScreen for F11
- * @param contents for F6
- * @param closeContents for Escape, also where it goes back
- * @param back for Alt and Left; empty where there is no page to go back to
- * @param turn for Alt and Page Down (1) or Page Up (−1)
+ * Keys that work anywhere in the window. {@code back} is empty where there is no page to go back
+ * to; {@code turn} takes 1 for Page Down and −1 for Page Up.
  */
 record KeyBindings(
-        TypeSize typeSize,
+        PreferencesModel type,
         Runnable openFile,
         Runnable classroom,
         Runnable fullScreen,
         Runnable contents,
-        Runnable closeContents,
+        Runnable escape,
         Supplier<Optional<Runnable>> back,
         IntConsumer turn) {
 
+    /** Listens in the window that a node is in, for as long as it is there. */
+    void listen(Node node) {
+        EventHandler<KeyEvent> handler = this::pressed;
+        node.sceneProperty()
+                .subscribe(
+                        (was, is) -> {
+                            if (was != null) {
+                                was.removeEventFilter(KeyEvent.KEY_PRESSED, handler);
+                            }
+                            if (is != null) {
+                                is.addEventFilter(KeyEvent.KEY_PRESSED, handler);
+                            }
+                        });
+    }
+
     /** Runs the action of a key, if it has one. */
-    void pressed(KeyEvent event) {
+    private void pressed(KeyEvent event) {
         Runnable action = event.isShortcutDown() ? shortcut(event.getCode()) : other(event);
         if (action != null) {
             event.consume();
@@ -43,9 +52,9 @@ record KeyBindings(
 
     private Runnable shortcut(KeyCode code) {
         return switch (code) {
-            case PLUS, EQUALS, ADD -> typeSize::larger;
-            case MINUS, SUBTRACT -> typeSize::smaller;
-            case DIGIT0, NUMPAD0 -> typeSize::usual;
+            case PLUS, EQUALS, ADD -> type::largerType;
+            case MINUS, SUBTRACT -> type::smallerType;
+            case DIGIT0, NUMPAD0 -> type::usualType;
             case O -> openFile;
             default -> null;
         };
@@ -57,7 +66,7 @@ record KeyBindings(
             case F9 -> classroom;
             case F6 -> contents;
             case F11 -> fullScreen;
-            case ESCAPE -> closeContents;
+            case ESCAPE -> escape;
             case LEFT -> event.isAltDown() ? back.get().orElse(null) : null;
             case PAGE_DOWN -> event.isAltDown() ? () -> turn.accept(1) : null;
             case PAGE_UP -> event.isAltDown() ? () -> turn.accept(-1) : null;

@@ -40,7 +40,7 @@ final class KitchenTrialsView extends ScrollPage {
         this.openLink = openLink;
         Lesson page = page();
         add(
-                TextControls.button(Messages.of("trials.back"), desk::goHome),
+                TextControls.command("trials.back", desk::goHome),
                 TextControls.label(page.title(), "lesson-title"));
         put(page.opening());
         for (LessonStep step : page.steps()) {
@@ -49,7 +49,7 @@ final class KitchenTrialsView extends ScrollPage {
             add(title);
             put(step.parts());
         }
-        add(TextControls.button(Messages.of("trials.back"), desk::goHome));
+        add(TextControls.command("trials.back", desk::goHome));
     }
 
     /** Whether the page is packaged with the program. */
@@ -106,7 +106,7 @@ final class KitchenTrialsView extends ScrollPage {
     private Optional<LessonModel> lessonAt(String address) {
         String file = address.substring(address.lastIndexOf('/') + 1);
         return address.startsWith("../lessons/")
-                ? desk.lessonNamed(file.replaceFirst("\\.md$", ""))
+                ? desk.openLessons().named(file.replaceFirst("\\.md$", ""))
                 : Optional.empty();
     }
 }

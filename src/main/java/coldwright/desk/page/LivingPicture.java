@@ -1,7 +1,7 @@
 package coldwright.desk.page;
 
-import coldwright.desk.layout.PageState;
 import coldwright.desk.layout.WhileShown;
+import coldwright.desk.lesson.PageState;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
@@ -40,7 +40,7 @@ final class LivingPicture extends VBox {
     private final PageState state;
     private final Slider sugar =
             new Slider(HomeSorbet.LEAST_G, HomeSorbet.MOST_G, HomeSorbet.FIRST_G);
-    private final Label amount = new Label();
+    private final Label amount = TextControls.styled(new Label(), "home-amount");
     private final Label sentence = TextControls.label("", "home-sentence");
     private final Region drawing = new Drawn();
     private HomeSorbet sorbet = HomeSorbet.with(HomeSorbet.FIRST_G);
@@ -51,14 +51,12 @@ final class LivingPicture extends VBox {
         Label name = new Label(Messages.of("home.picture.dial"));
         name.setLabelFor(sugar);
         name.setMinWidth(USE_PREF_SIZE);
-        amount.getStyleClass().add("home-amount");
         amount.setMinWidth(USE_PREF_SIZE);
         sugar.setBlockIncrement(STEP_G);
         sugar.setAccessibleText(Messages.of("home.picture.dial"));
         HBox.setHgrow(sugar, Priority.ALWAYS);
-        HBox dial = new HBox(name, sugar, amount);
+        HBox dial = TextControls.styled(new HBox(name, sugar, amount), "home-dial");
         dial.setAlignment(Pos.CENTER_LEFT);
-        dial.getStyleClass().add("home-dial");
         getChildren()
                 .addAll(
                         TextControls.label(Messages.of("home.picture.title"), "kicker"),
@@ -140,12 +138,13 @@ final class LivingPicture extends VBox {
             curve.getPoints().addAll(line);
             double freezer = x(HomeSorbet.FREEZER_C, left, width);
             double there = y(sorbet.icePercent(), height);
-            nodes.add(as(below, "home-area"));
-            nodes.add(as(new Line(left, height, left + width, height), "home-axis"));
-            nodes.add(as(new Line(left, 0, left, height), "home-axis"));
-            nodes.add(as(new Line(freezer, 0, freezer, height), "home-mark"));
-            nodes.add(as(new Line(left, there, freezer, there), "home-mark"));
-            nodes.add(as(curve, "home-curve"));
+            nodes.add(TextControls.styled(below, "home-area"));
+            nodes.add(
+                    TextControls.styled(new Line(left, height, left + width, height), "home-axis"));
+            nodes.add(TextControls.styled(new Line(left, 0, left, height), "home-axis"));
+            nodes.add(TextControls.styled(new Line(freezer, 0, freezer, height), "home-mark"));
+            nodes.add(TextControls.styled(new Line(left, there, freezer, there), "home-mark"));
+            nodes.add(TextControls.styled(curve, "home-curve"));
             for (int percent = 0; percent <= 100; percent += 50) {
                 label(nodes, percent + " %", 0, y(percent, height) - 0.55 * em);
             }
@@ -166,12 +165,12 @@ final class LivingPicture extends VBox {
         }
 
         private void crystals(List<Node> nodes, double left, double width, double height) {
-            nodes.add(as(new Rectangle(left, 0, width, height), "home-field"));
+            nodes.add(TextControls.styled(new Rectangle(left, 0, width, height), "home-field"));
             Group ice = new Group();
             double share = sorbet.iceVolumePercent() / 100;
             for (double[] corners : CrystalTiling.cells(width, height, share)) {
                 Polygon crystal = new Polygon(corners);
-                ice.getChildren().add(as(crystal, "home-crystal"));
+                ice.getChildren().add(TextControls.styled(crystal, "home-crystal"));
             }
             ice.setClip(new Rectangle(width, height));
             ice.setManaged(false);
@@ -181,15 +180,9 @@ final class LivingPicture extends VBox {
         }
 
         private void label(List<Node> nodes, String words, double x, double y) {
-            Label label = new Label(Typography.of(words));
-            label.getStyleClass().add("home-tick");
+            Label label = TextControls.styled(new Label(Typography.of(words)), "home-tick");
             label.relocate(x, y);
             nodes.add(label);
-        }
-
-        private Node as(Node shape, String look) {
-            shape.getStyleClass().add(look);
-            return shape;
         }
     }
 }

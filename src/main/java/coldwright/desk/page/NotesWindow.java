@@ -27,12 +27,11 @@ final class NotesWindow {
 
     private final Consumer<String> openLink;
     private final Stage stage = new Stage();
-    private final VBox column = new VBox();
+    private final VBox column = TextControls.styled(new VBox(), "column", "notes");
     private final ChangeListener<StepModel> sight = (value, was, is) -> show(is);
 
     NotesWindow(LessonModel lesson, Consumer<String> openLink, Window owner, Parent likeThis) {
         this.openLink = openLink;
-        column.getStyleClass().addAll("column", "notes");
         ScrollPane scroll = new ScrollPane(column);
         scroll.setFitToWidth(true);
         VBox root = new VBox(scroll);

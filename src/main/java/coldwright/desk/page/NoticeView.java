@@ -1,7 +1,6 @@
 package coldwright.desk.page;
 
 import coldwright.desk.layout.CodeSentence;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 
@@ -33,9 +32,8 @@ final class NoticeView extends VBox {
                                         words.getChildren()
                                                 .setAll(new CodeSentence(is, "notice-words")));
         HBox notice =
-                new HBox(words, TextControls.button(Messages.of("dismiss"), desk::dismissNotice));
-        notice.setAlignment(Pos.BASELINE_LEFT);
-        notice.getStyleClass().add("notice");
+                TextControls.row(
+                        "notice", words, TextControls.command("dismiss", desk::dismissNotice));
         getChildren().addAll(busy, TextControls.shown(notice, desk.notice().isNotEmpty()));
         setMaxHeight(USE_PREF_SIZE);
         setPickOnBounds(false);

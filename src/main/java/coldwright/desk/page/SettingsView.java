@@ -1,10 +1,10 @@
 package coldwright.desk.page;
 
+import coldwright.bench.process.SystemWall;
 import coldwright.desk.figure.model.DisplayNumber;
 import coldwright.desk.layout.ScrollPage;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
-import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.workbook.settings.BenchLimit;
 import coldwright.workbook.settings.Language;
@@ -13,7 +13,6 @@ import coldwright.workbook.settings.Preferences;
 import coldwright.workbook.settings.TemperatureUnit;
 import coldwright.workbook.settings.Theme;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
@@ -22,6 +21,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -31,21 +31,17 @@ import java.util.function.Function;
 final class SettingsView extends ScrollPage {
     private final PreferencesModel settings;
 
-    /**
-     * Shows the settings.
-     *
-     * @param archive moves all saved work into a backup folder
-     */
-    SettingsView(DeskModel desk, PreferencesModel settings, Runnable archive) {
+    /** Shows the settings; {@code archive} moves all saved work into a backup folder. */
+    SettingsView(PreferencesModel settings, Runnable archive) {
         super("settings");
         this.settings = settings;
         add(TextControls.label(Messages.of("settings"), "lesson-title"));
         part("settings.type");
         HBox type =
                 new HBox(
-                        TextControls.button(Messages.of("type.smaller"), desk.typeSize()::smaller),
-                        TextControls.button(Messages.of("type.larger"), desk.typeSize()::larger),
-                        TextControls.button(Messages.of("type.reset"), desk.typeSize()::usual));
+                        TextControls.command("type.smaller", settings::smallerType),
+                        TextControls.command("type.larger", settings::largerType),
+                        TextControls.command("type.reset", settings::usualType));
         type.getStyleClass().add("settings-row");
         add(type);
         choice("settings.colours", Theme.values(), Preferences::theme, Preferences::with);
@@ -55,15 +51,22 @@ final class SettingsView extends ScrollPage {
                 Preferences::temperatureUnit,
                 Preferences::with);
         choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
-        choice("settings.language", Language.values(), Preferences::language, Preferences::with);
+        choice(
+                "settings.language",
+                Language.all(),
+                SettingsView::name,
+                Preferences::language,
+                Preferences::with);
         part("settings.limits");
         add(TextControls.label(Messages.of("settings.limits.why"), "note"));
+        String confined = SystemWall.stands() ? "settings.confined.system" : "settings.confined";
+        add(TextControls.label(Messages.of(confined), "note"));
         for (BenchLimit limit : BenchLimit.values()) {
             limit(limit);
         }
         part("settings.saved");
         add(TextControls.label(Messages.of("settings.saved.what"), "note"));
-        add(new HBox(TextControls.button(Messages.of("settings.archive"), archive)));
+        add(new HBox(TextControls.command("settings.archive", archive)));
     }
 
     private void part(String key) {
@@ -75,16 +78,37 @@ final class SettingsView extends ScrollPage {
             E[] values,
             Function<Preferences, E> of,
             BiFunction<Preferences, E, Preferences> with) {
+        choice(
+                key,
+                List.of(values),
+                value -> Messages.of(key + "." + value.name().toLowerCase(Locale.ROOT)),
+                of,
+                with);
+    }
+
+    /** A language is named in itself. */
+    private static String name(Language language) {
+        Locale locale = language.locale();
+        return language.equals(Language.SYSTEM)
+                ? Messages.of("settings.language.system")
+                : locale.getDisplayLanguage(locale);
+    }
+
+    private <V> void choice(
+            String key,
+            List<V> values,
+            Function<V, String> name,
+            Function<Preferences, V> of,
+            BiFunction<Preferences, V, Preferences> with) {
         part(key);
-        FlowPane row = new FlowPane();
-        row.getStyleClass().add("settings-row");
+        FlowPane row = TextControls.styled(new FlowPane(), "settings-row");
         ToggleGroup group = new ToggleGroup();
-        for (E value : values) {
-            String word = Messages.of(key + "." + value.name().toLowerCase(Locale.ROOT));
+        for (V value : values) {
+            String word = name.apply(value);
             RadioButton button = new RadioButton(word);
             button.setAccessibleText(Messages.of(key) + ": " + word);
             button.setToggleGroup(group);
-            button.setSelected(of.apply(settings.preferences().get()) == value);
+            button.setSelected(of.apply(settings.preferences().get()).equals(value));
             button.selectedProperty()
                     .addListener(
                             (selected, was, is) -> {
@@ -100,8 +124,9 @@ final class SettingsView extends ScrollPage {
     private void limit(BenchLimit limit) {
         String words = Messages.of("limit." + limit.key());
         Label name = TextControls.label(words, "limit-name");
-        TextField field = new TextField(DisplayNumber.of(settings.limit(limit)));
-        field.getStyleClass().add("number-field");
+        TextField field =
+                TextControls.styled(
+                        new TextField(DisplayNumber.of(settings.limit(limit))), "number-field");
         field.setPrefColumnCount(8);
         field.setAccessibleText(words);
         Label range =
@@ -117,19 +142,9 @@ final class SettingsView extends ScrollPage {
                     read.ifPresent(value -> settings.limit(limit, (int) Math.rint(value)));
                     field.setText(DisplayNumber.of(settings.limit(limit)));
                 };
-        field.setOnAction(event -> typed.run());
-        field.focusedProperty()
-                .addListener(
-                        (value, was, is) -> {
-                            if (!is) {
-                                typed.run();
-                            }
-                        });
-        HBox row = new HBox(field, name);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        row.getStyleClass().add("settings-row");
-        VBox both = new VBox(row, range);
-        both.getStyleClass().add("limit");
+        TextControls.whenTyped(field, typed);
+        HBox row = TextControls.row("settings-row", field, name);
+        VBox both = TextControls.styled(new VBox(row, range), "limit");
         add(both);
     }
 }

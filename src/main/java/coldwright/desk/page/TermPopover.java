@@ -7,6 +7,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.DeskModel;
 
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -22,14 +23,12 @@ final class TermPopover extends VBox {
 
     private final DeskModel desk;
     private final Pane over;
+    private final ObservableValue<? extends Number> emPx;
     private Node from;
 
-    /**
-     * Shows nothing yet.
-     *
-     * @param over the pane that it is shown over; events of its terms are handled here
-     */
-    TermPopover(DeskModel desk, Pane over) {
+    /** Shows nothing yet; it will be shown over a pane, whose terms' events are handled here. */
+    TermPopover(DeskModel desk, Pane over, ObservableValue<? extends Number> emPx) {
+        this.emPx = emPx;
         this.desk = desk;
         this.over = over;
         getStyleClass().add("term-popover");
@@ -46,9 +45,9 @@ final class TermPopover extends VBox {
     private void show(GlossaryTerm term, Node word) {
         close();
         from = word;
-        FlowPane links = new FlowPane();
-        links.getStyleClass().add("term-links");
-        desk.lessonNamed(term.lesson().orElse(""))
+        FlowPane links = TextControls.styled(new FlowPane(), "term-links");
+        desk.openLessons()
+                .named(term.lesson().orElse(""))
                 .ifPresent(
                         lesson ->
                                 links.getChildren()
@@ -85,7 +84,7 @@ final class TermPopover extends VBox {
     /** Below the word, or above it where there is more room; never beyond the window. */
     private void place() {
         applyCss();
-        double em = over.lookup(".term-name") == null ? 18 : desk.typeSize().percent().get() * 0.18;
+        double em = emPx.getValue().doubleValue();
         double width = Math.min(WIDTH_EM * em, over.getWidth() - 2 * GAP_PX);
         double height = Math.min(prefHeight(width), over.getHeight() - 2 * GAP_PX);
         Bounds word = over.sceneToLocal(from.localToScene(from.getBoundsInLocal()));
@@ -107,13 +106,11 @@ final class TermPopover extends VBox {
 
     /** Closes it if something outside of it is pressed. */
     void pressed(Object target) {
-        for (Node node = target instanceof Node one ? one : null;
-                node != null;
-                node = node.getParent()) {
-            if (node == this) {
-                return;
-            }
+        boolean inside =
+                target instanceof Node node
+                        && TextControls.around(node).anyMatch(one -> one == this);
+        if (!inside) {
+            over.getChildren().remove(this);
         }
-        over.getChildren().remove(this);
     }
 }

@@ -2,6 +2,7 @@ package coldwright.desk.prose;
 
 import coldwright.desk.glossary.TermFinder;
 import coldwright.desk.messages.TermLink;
+import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 
 import javafx.scene.AccessibleRole;
@@ -23,8 +24,6 @@ import org.commonmark.node.Emphasis;
 import org.commonmark.node.FencedCodeBlock;
 import org.commonmark.node.HardLineBreak;
 import org.commonmark.node.Heading;
-import org.commonmark.node.HtmlBlock;
-import org.commonmark.node.HtmlInline;
 import org.commonmark.node.IndentedCodeBlock;
 import org.commonmark.node.Link;
 import org.commonmark.node.ListBlock;
@@ -69,8 +68,7 @@ final class ProseRenderer extends AbstractVisitor {
     }
 
     private void setLine(Node block, String look) {
-        line = new TextFlow();
-        line.getStyleClass().add(look);
+        line = TextControls.styled(new TextFlow(), look);
         accessibleText.setLength(0);
         typography.begin();
         visitChildren(block);
@@ -92,19 +90,17 @@ final class ProseRenderer extends AbstractVisitor {
     }
 
     private void setList(ListBlock list, String mark, int first) {
-        VBox rows = new VBox();
-        rows.getStyleClass().addAll("list", list.isTight() ? "tight" : "loose");
+        VBox rows = TextControls.styled(new VBox(), "list", list.isTight() ? "tight" : "loose");
         int number = first;
         for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
-            Label label = new Label(mark != null ? mark : number++ + ".");
-            label.getStyleClass().add("list-mark");
+            Label label =
+                    TextControls.styled(
+                            new Label(mark != null ? mark : number++ + "."), "list-mark");
             label.setMinWidth(Region.USE_PREF_SIZE);
-            VBox content = new VBox();
-            content.getStyleClass().add("list-item");
+            VBox content = TextControls.styled(new VBox(), "list-item");
             HBox.setHgrow(content, Priority.ALWAYS);
             within(content, item);
-            HBox row = new HBox(label, content);
-            row.getStyleClass().add("list-row");
+            HBox row = TextControls.styled(new HBox(label, content), "list-row");
             rows.getChildren().add(row);
         }
         boxes.element().getChildren().add(rows);
@@ -144,24 +140,16 @@ final class ProseRenderer extends AbstractVisitor {
     }
 
     private void setListing(String text) {
-        Label listing = new Label(text.stripTrailing());
-        listing.getStyleClass().add("listing");
+        Label listing = TextControls.styled(new Label(text.stripTrailing()), "listing");
         listing.setWrapText(true);
         boxes.element().getChildren().add(listing);
     }
 
     @Override
     public void visit(ThematicBreak thematicBreak) {
-        Region rule = new Region();
-        rule.getStyleClass().add("rule");
+        Region rule = TextControls.styled(new Region(), "rule");
         boxes.element().getChildren().add(rule);
     }
-
-    @Override
-    public void visit(HtmlBlock html) {}
-
-    @Override
-    public void visit(HtmlInline html) {}
 
     @Override
     public void visit(Emphasis emphasis) {
@@ -188,8 +176,10 @@ final class ProseRenderer extends AbstractVisitor {
         }
         for (TermFinder.Piece piece : terms.split(set)) {
             if (piece.term().isPresent()) {
-                TermLink link = new TermLink(piece.text(), piece.term().get());
-                link.getStyleClass().addAll(List.copyOf(looks));
+                TermLink link =
+                        TextControls.styled(
+                                new TermLink(piece.text(), piece.term().get()),
+                                looks.toArray(String[]::new));
                 accessibleText.append(piece.text());
                 line.getChildren().add(link);
             } else {
@@ -224,16 +214,15 @@ final class ProseRenderer extends AbstractVisitor {
         inLink = true;
         visitChildren(link);
         inLink = false;
-        Hyperlink words = new Hyperlink(accessibleText.substring(from));
-        words.getStyleClass().add("prose-link");
+        Hyperlink words =
+                TextControls.styled(new Hyperlink(accessibleText.substring(from)), "prose-link");
         words.setOnAction(event -> openLink.accept(link.getDestination()));
         line = outer;
         line.getChildren().add(words);
     }
 
     private void append(String words) {
-        Text text = new Text(words);
-        text.getStyleClass().add("ink");
+        Text text = TextControls.styled(new Text(words), "ink");
         text.getStyleClass().addAll(List.copyOf(looks));
         accessibleText.append(words);
         line.getChildren().add(text);

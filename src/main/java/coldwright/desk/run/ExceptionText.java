@@ -20,21 +20,12 @@ public final class ExceptionText {
         return cause.getMessage() == null ? cause.getClass().getSimpleName() : cause.getMessage();
     }
 
-    /**
-     * An error sentence on a file that was not written, with the reason and the fix.
-     *
-     * @param file its name, as the learner knows it
-     * @param error the exception
-     */
+    /** An error sentence on a file that was not written, with the reason and the fix. */
     public static String unwritten(Object file, WholeFile.UnwrittenException error) {
         return Messages.of("unwritten", file, why(error));
     }
 
-    /**
-     * The reason why a file was not written and the fix, as half a sentence.
-     *
-     * @param error the exception
-     */
+    /** The reason why a file was not written and the fix, as half a sentence. */
     public static String why(WholeFile.UnwrittenException error) {
         return Messages.of("unwritten." + error.reason());
     }

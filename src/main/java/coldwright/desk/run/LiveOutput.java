@@ -20,13 +20,7 @@ public final class LiveOutput implements RunListener {
     private final StringBuilder soFar = new StringBuilder();
     private final AtomicBoolean underWay = new AtomicBoolean();
 
-    /**
-     * Makes a listener.
-     *
-     * @param window the window's thread
-     * @param printed receives all output up to now
-     * @param progress receives a few words on what runs first
-     */
+    /** Passes on all output up to now, and a few words on what runs first. */
     public LiveOutput(Executor window, Consumer<String> printed, Consumer<String> progress) {
         this.window = window;
         this.printed = printed;
@@ -60,10 +54,7 @@ public final class LiveOutput implements RunListener {
         String words =
                 count == 1
                         ? Messages.of("snippet.above-first")
-                        : Messages.of(
-                                "snippet.all-above-first",
-                                String.valueOf(index + 1),
-                                String.valueOf(count));
+                        : Messages.of("snippet.all-above-first", index + 1, count);
         window.execute(() -> progress.accept(words));
     }
 }

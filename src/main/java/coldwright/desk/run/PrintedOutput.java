@@ -1,12 +1,8 @@
 package coldwright.desk.run;
 
 /**
- * The output of a run, and how much of it is shown at first.
- *
- * @param head the first lines
- * @param linesLeft the number of further lines
- * @param all the whole output
- * @param cut whether the bench dropped a part of it
+ * The output of a run: the first lines, the number of further lines, all of it, and whether the
+ * bench dropped a part.
  */
 public record PrintedOutput(String head, long linesLeft, String all, boolean cut) {
     /** No output. */
@@ -20,12 +16,7 @@ public record PrintedOutput(String head, long linesLeft, String all, boolean cut
         return !head.isEmpty() && linesLeft == 0 && !cut;
     }
 
-    /**
-     * Splits output into a head of 30 lines, but at most 4,000 characters, and the rest.
-     *
-     * @param all the output
-     * @param cut whether the bench dropped a part of it
-     */
+    /** Splits output into a head of 30 lines, but at most 4,000 characters, and the rest. */
     public static PrintedOutput of(String all, boolean cut) {
         int end = 0;
         for (int line = 0; line < LINES_SHOWN && end < all.length(); line++) {

@@ -2,11 +2,5 @@ package coldwright.desk.run;
 
 import java.util.concurrent.Executor;
 
-/**
- * Queue, thread and gate of a lesson's runs.
- *
- * @param queue runs snippets
- * @param window the window's thread
- * @param gate what they may do
- */
+/** The queue of a lesson's runs, the window's thread, and what the runs may do. */
 public record RunContext(RunQueue queue, Executor window, RunGate gate) {}

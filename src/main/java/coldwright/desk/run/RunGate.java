@@ -8,11 +8,11 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 
 /** What a lesson's snippets may do: they run confined until the learner agrees to more. */
 public final class RunGate {
-    private final ReadOnlyBooleanWrapper open;
+    private boolean open;
     private final ReadOnlyBooleanWrapper asking;
 
     private RunGate(boolean open, boolean asking) {
-        this.open = new ReadOnlyBooleanWrapper(open);
+        this.open = open;
         this.asking = new ReadOnlyBooleanWrapper(asking);
     }
 
@@ -22,9 +22,8 @@ public final class RunGate {
     }
 
     /**
-     * A gate that confines runs until the learner agrees.
-     *
-     * @param asking whether the lesson asks for more in its head
+     * Confines runs until the learner agrees; {@code asking} if the lesson asks for more in its
+     * head.
      */
     public static RunGate confined(boolean asking) {
         return new RunGate(false, asking);
@@ -32,25 +31,20 @@ public final class RunGate {
 
     /** What a run that starts now may do. */
     public SnippetRights rights() {
-        return open.get() ? SnippetRights.EVERYTHING : SnippetRights.CONFINED;
+        return open ? SnippetRights.EVERYTHING : SnippetRights.CONFINED;
     }
 
     /** A run has ended; if it was refused because it goes beyond, the learner is asked. */
     public void ended(RunOutcome outcome) {
-        if (outcome.beyond() && !open.get()) {
+        if (outcome.beyond() && !open) {
             asking.set(true);
         }
     }
 
     /** The learner has agreed. */
     public void unlock() {
-        open.set(true);
+        open = true;
         asking.set(false);
-    }
-
-    /** Whether snippets may do everything. */
-    public ReadOnlyBooleanProperty open() {
-        return open.getReadOnlyProperty();
     }
 
     /** Whether the lesson wants more than it may do; true until the learner agrees. */

@@ -8,7 +8,6 @@ import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.messages.Messages;
 import coldwright.help.Suggestion;
 
-import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -44,12 +43,6 @@ public final class RunQueue {
     private final Deque<QueuedRun> waiting = new ArrayDeque<>();
     private QueuedRun current;
 
-    /**
-     * Makes an empty queue.
-     *
-     * @param runner runs snippets
-     * @param window the window's thread
-     */
     public RunQueue(SnippetRunner runner, Executor window) {
         this.runner = runner;
         this.window = window;
@@ -102,11 +95,7 @@ public final class RunQueue {
     }
 
     private static FinishedRun lost(Throwable error) {
-        return new FinishedRun(
-                new RunOutcome.Died(Messages.of("ending.no-bench", ExceptionText.text(error))),
-                "",
-                false,
-                List.of(),
-                Duration.ZERO);
+        return FinishedRun.silent(
+                new RunOutcome.Died(Messages.of("ending.no-bench", ExceptionText.text(error))));
     }
 }

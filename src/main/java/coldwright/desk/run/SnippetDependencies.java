@@ -18,11 +18,8 @@ public final class SnippetDependencies {
     private final Map<String, JavaNames> read = new HashMap<>();
 
     /**
-     * Whether the results of a run are out of date.
-     *
-     * @param ran the texts that ran, from the top, its own last
-     * @param now the current texts of the same snippets
-     * @return true if another run might differ
+     * Whether another run might differ: the texts that ran and the current ones, from the top, the
+     * snippet's own last.
      */
     public boolean outOfDate(List<String> ran, List<String> now) {
         int own = now.size() - 1;

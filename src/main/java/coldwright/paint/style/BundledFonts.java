@@ -1,5 +1,7 @@
 package coldwright.paint.style;
 
+import coldwright.text.TemporaryFolders;
+
 import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
@@ -63,7 +65,7 @@ public final class BundledFonts {
     private static void use() {
         try (InputStream font =
                 BundledFonts.class.getResourceAsStream("/coldwright/fonts/" + FONT)) {
-            Path folder = Files.createTempDirectory("coldwright-fonts-");
+            Path folder = TemporaryFolders.create("fonts");
             folder.toFile().deleteOnExit();
             write(folder.resolve(FONT), font.readAllBytes());
             Path awt = folder.resolve("fontconfig.properties");

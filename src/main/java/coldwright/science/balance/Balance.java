@@ -6,6 +6,7 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -91,15 +92,16 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
      */
     public Balanced solve() {
         requireRoom();
-        BoundedLeastSquares squares = new BoundedLeastSquares(totalG, choices);
         double[][] shareRows = new double[targets.size()][];
         for (int k = 0; k < shareRows.length; k++) {
             Trait trait = targets.get(k).trait();
             shareRows[k] = trait.isByMass() ? shareRow(trait) : null;
         }
-        double[] shares = squares.nearTo(squares.even(), new double[0][], new double[0]);
+        double[] even = new double[choices.size()];
+        Arrays.fill(even, 1.0 / even.length);
+        double[] shares = nearTo(even, new double[0][], new double[0]);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            double[] next = step(squares, shareRows, shares);
+            double[] next = step(shareRows, shares);
             double moved = 0;
             for (int i = 0; i < next.length; i++) {
                 moved = Math.max(moved, Math.abs(next[i] - shares[i]));
@@ -112,7 +114,7 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
         return result(shares);
     }
 
-    private double[] step(BoundedLeastSquares squares, double[][] shareRows, double[] shares) {
+    private double[] step(double[][] shareRows, double[] shares) {
         Mix here = mixOf(shares);
         double[][] rows = new double[targets.size()][];
         double[] wanted = new double[targets.size()];
@@ -129,7 +131,19 @@ public record Balance(double totalG, List<Choice> choices, List<Target> targets)
             rows[k] = row;
             wanted[k] = reached + targets.get(k).weight() * (targets.get(k).value() - value);
         }
-        return squares.nearTo(shares, rows, wanted);
+        return nearTo(shares, rows, wanted);
+    }
+
+    private double[] nearTo(double[] centre, double[][] rows, double[] wanted) {
+        return new BoundedLeastSquares(
+                        choices.stream().mapToDouble(c -> c.leastG() / totalG).toArray(),
+                        choices.stream()
+                                .mapToDouble(c -> Math.min(1, c.mostG() / totalG))
+                                .toArray(),
+                        centre,
+                        rows,
+                        wanted)
+                .best(centre);
     }
 
     private double[] shareRow(Trait trait) {

@@ -7,8 +7,9 @@ import coldwright.science.mix.Tally;
 import coldwright.science.sensory.Sweetness;
 import coldwright.words.Phrase;
 
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -19,6 +20,7 @@ import java.util.function.ToDoubleFunction;
  */
 public final class Trait {
     private static final String AREA = "science.balance";
+    private static final Map<String, Trait> NAMED = new LinkedHashMap<>();
 
     /** USDA SR24 01125, egg yolk: 26.54 of 47.69 g of solids are fat. */
     private static final double FAT_IN_YOLK_SOLIDS = 26.54 / 47.69;
@@ -30,7 +32,7 @@ public final class Trait {
      * only in {@link #YOLK_SOLIDS}. 0 or more, in % by mass.
      */
     public static final Trait FAT =
-            byMass(
+            share(
                     "fat",
                     mix ->
                             Math.max(
@@ -44,62 +46,42 @@ public final class Trait {
     public static final Trait TOTAL_FAT = component("total-fat", Component.Kind.FAT);
 
     public static final Trait MILK_FAT =
-            byMass("milk-fat", mix -> mix.composition().percent(Component.MILK_FAT));
+            share("milk-fat", mix -> mix.composition().percent(Component.MILK_FAT));
     public static final Trait MILK_SOLIDS_NOT_FAT =
-            byMass("milk-solids-not-fat", Mix::milkSolidsNotFatPercent);
-    public static final Trait SUGARS = byMass("sugars", Mix::sugarsPercent);
+            share("milk-solids-not-fat", Mix::milkSolidsNotFatPercent);
+    public static final Trait SUGARS = share("sugars", Mix::sugarsPercent);
     public static final Trait SUCROSE =
-            byMass("sucrose", mix -> mix.composition().percent(Component.SUCROSE));
+            share("sucrose", mix -> mix.composition().percent(Component.SUCROSE));
     public static final Trait LACTOSE =
-            byMass("lactose", mix -> mix.composition().percent(Component.LACTOSE));
-    public static final Trait PROTEIN = byMass("protein", Mix::proteinPercent);
-    public static final Trait TOTAL_SOLIDS = byMass("total-solids", Mix::totalSolidsPercent);
-    public static final Trait ALCOHOL = byMass("alcohol", Mix::alcoholPercent);
-    public static final Trait SALT = byMass("salt", Mix::saltPercent);
+            share("lactose", mix -> mix.composition().percent(Component.LACTOSE));
+    public static final Trait PROTEIN = share("protein", Mix::proteinPercent);
+    public static final Trait TOTAL_SOLIDS = share("total-solids", Mix::totalSolidsPercent);
+    public static final Trait ALCOHOL = share("alcohol", Mix::alcoholPercent);
+    public static final Trait SALT = share("salt", Mix::saltPercent);
     public static final Trait STABILISER =
-            byMass("stabiliser", mix -> mix.composition().percent(Component.STABILISER));
+            share("stabiliser", mix -> mix.composition().percent(Component.STABILISER));
     public static final Trait EMULSIFIER =
-            byMass("emulsifier", mix -> mix.composition().percent(Component.EMULSIFIER));
+            share("emulsifier", mix -> mix.composition().percent(Component.EMULSIFIER));
     public static final Trait YOLK_SOLIDS =
-            byMass("yolk-solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
+            share("yolk-solids", mix -> mix.composition().per100g(Tally.YOLK_SOLIDS));
 
     /** Grams of sucrose in 100 g that would be as sweet, by the middle of the published spread. */
     public static final Trait SWEETNESS =
-            byMass("sweetness", mix -> Sweetness.of(mix).sucroseEquivalentPercent().middle());
+            share("sweetness", mix -> Sweetness.of(mix).sucroseEquivalentPercent().middle());
 
     /** Grams of sugars for each 100 g of water. */
     public static final Trait SUGAR_PER_WATER =
-            of("sugar-per-water", "g/100 g", Mix::sugarPer100gWater);
+            named(of("sugar-per-water", "g/100 g", Mix::sugarPer100gWater));
 
     /** The temperature at which the first ice can stay. */
     public static final Trait INITIAL_FREEZING_POINT =
-            new Trait(
-                    name("initial-freezing-point"),
-                    plain("°C"),
-                    5,
-                    false,
-                    Mix::initialFreezingPointC);
-
-    private static final List<Trait> NAMED =
-            List.of(
-                    WATER,
-                    FAT,
-                    TOTAL_FAT,
-                    MILK_FAT,
-                    MILK_SOLIDS_NOT_FAT,
-                    SUGARS,
-                    SUCROSE,
-                    LACTOSE,
-                    PROTEIN,
-                    TOTAL_SOLIDS,
-                    ALCOHOL,
-                    SALT,
-                    STABILISER,
-                    EMULSIFIER,
-                    YOLK_SOLIDS,
-                    SWEETNESS,
-                    SUGAR_PER_WATER,
-                    INITIAL_FREEZING_POINT);
+            named(
+                    new Trait(
+                            name("initial-freezing-point"),
+                            plain("°C"),
+                            5,
+                            false,
+                            Mix::initialFreezingPointC));
 
     private final Phrase name;
     private final String words;
@@ -130,8 +112,17 @@ public final class Trait {
         return Phrase.of(AREA, "plain", text);
     }
 
+    private static Trait named(Trait trait) {
+        NAMED.put(trait.words, trait);
+        return trait;
+    }
+
+    private static Trait share(String words, ToDoubleFunction<Mix> percentOf) {
+        return named(byMass(words, percentOf));
+    }
+
     private static Trait component(String words, Component.Kind kind) {
-        return byMass(words, mix -> mix.composition().percent(kind));
+        return share(words, mix -> mix.composition().percent(kind));
     }
 
     /**
@@ -179,10 +170,8 @@ public final class Trait {
      */
     public static Trait named(String words) {
         String plain = words.strip().toLowerCase(Locale.ROOT).replace('−', '-');
-        for (Trait trait : NAMED) {
-            if (trait.words.equals(plain)) {
-                return trait;
-            }
+        if (NAMED.containsKey(plain)) {
+            return NAMED.get(plain);
         }
         if (plain.startsWith("ice at ")) {
             String number = plain.substring(7).replace("°c", "").strip();
@@ -197,9 +186,7 @@ public final class Trait {
         }
         throw new IllegalArgumentException(
                 "\"%s\" isn't a target; use %s or ice at a temperature"
-                        .formatted(
-                                words.strip(),
-                                String.join(", ", NAMED.stream().map(Trait::words).toList())));
+                        .formatted(words.strip(), String.join(", ", NAMED.keySet())));
     }
 
     /** Its name. */

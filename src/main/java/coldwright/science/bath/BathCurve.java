@@ -1,8 +1,10 @@
 package coldwright.science.bath;
 
-import coldwright.science.Sorted;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A closed bath of water and salt on its phase diagram: temperature, ice, brine and undissolved
@@ -22,15 +24,10 @@ final class BathCurve {
     private static final double WARMEST_C = 40;
     private static final int LINE_STEPS = 233;
     private static final double[] ICE_LINE = iceLine();
-    private static final int MOST = 400;
 
     private final double waterG;
     private final double saltG;
-    private final double[] heatJ = new double[MOST];
-    private final double[] temperatureC = new double[MOST];
-    private final double[] iceG = new double[MOST];
-    private final double[] looseSaltG = new double[MOST];
-    private int size;
+    private final List<State> states = new ArrayList<>();
 
     BathCurve(double waterG, double saltG) {
         this.waterG = waterG;
@@ -116,12 +113,8 @@ final class BathCurve {
         add((waterG + saltG) * BrineHeat.enthalpyJPerG(share, t), t, 0, 0);
     }
 
-    private void add(double heat, double t, double ice, double loose) {
-        heatJ[size] = heat;
-        temperatureC[size] = t;
-        iceG[size] = ice;
-        looseSaltG[size] = loose;
-        size++;
+    private void add(double heatJ, double temperatureC, double iceG, double looseSaltG) {
+        states.add(new State(heatJ, temperatureC, iceG, looseSaltG));
     }
 
     private static double[] iceLine() {
@@ -134,41 +127,46 @@ final class BathCurve {
 
     /** Heat at which the last ice melts, J. */
     double heatWhenMeltedJ() {
-        int n = 0;
-        while (iceG[n] > 0) {
-            n++;
-        }
-        return heatJ[n];
+        return states.stream().filter(one -> one.iceG <= 0).findFirst().orElseThrow().heatJ;
     }
 
     /** Heat at which a bath without ice reaches a temperature, J; infinite beyond the curve. */
     double heatWhenJ(double wantedC) {
-        int n = size - 1;
-        if (wantedC >= temperatureC[n]) {
+        int n = states.size() - 1;
+        if (wantedC >= states.get(n).temperatureC) {
             return Double.POSITIVE_INFINITY;
         }
-        while (n > 0 && temperatureC[n - 1] > wantedC) {
+        while (n > 1 && states.get(n - 1).temperatureC > wantedC) {
             n--;
         }
-        double share = (wantedC - temperatureC[n - 1]) / (temperatureC[n] - temperatureC[n - 1]);
-        return heatJ[n - 1] + share * (heatJ[n] - heatJ[n - 1]);
+        State low = states.get(n - 1);
+        State high = states.get(n);
+        double share = (wantedC - low.temperatureC) / (high.temperatureC - low.temperatureC);
+        return low.heatJ + share * (high.heatJ - low.heatJ);
     }
 
-    double temperatureC(double heat) {
-        return between(temperatureC, heat);
+    /** The bath with some heat in it, J; the ends of the curve beyond them. */
+    State at(double heatJ) {
+        int n = 1;
+        int end = states.size() - 1;
+        while (n < end) {
+            int middle = (n + end) >>> 1;
+            if (states.get(middle).heatJ <= heatJ) {
+                n = middle + 1;
+            } else {
+                end = middle;
+            }
+        }
+        State low = states.get(n - 1);
+        State high = states.get(n);
+        double share = Math.max(0, Math.min(1, (heatJ - low.heatJ) / (high.heatJ - low.heatJ)));
+        return new State(
+                heatJ,
+                low.temperatureC + share * (high.temperatureC - low.temperatureC),
+                low.iceG + share * (high.iceG - low.iceG),
+                low.looseSaltG + share * (high.looseSaltG - low.looseSaltG));
     }
 
-    double iceG(double heat) {
-        return between(iceG, heat);
-    }
-
-    double looseSaltG(double heat) {
-        return between(looseSaltG, heat);
-    }
-
-    private double between(double[] values, double heat) {
-        int n = Sorted.place(heatJ, size, heat);
-        double share = (heat - heatJ[n]) / (heatJ[n + 1] - heatJ[n]);
-        return values[n] + Math.max(0, Math.min(1, share)) * (values[n + 1] - values[n]);
-    }
+    /** Heat, temperature, ice and undissolved salt. */
+    record State(double heatJ, double temperatureC, double iceG, double looseSaltG) {}
 }

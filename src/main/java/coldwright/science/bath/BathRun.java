@@ -4,8 +4,6 @@ import coldwright.science.Require;
 
 /** A bath of ice and salt over time, which takes heat from batch and room. Mutable. */
 public final class BathRun implements ColdRun {
-    private static final double LONGEST_MINUTES = 2880;
-
     private final IceAndSalt bath;
     private final BathCurve curve;
     private double heatJ;
@@ -40,17 +38,17 @@ public final class BathRun implements ColdRun {
 
     @Override
     public double temperatureC() {
-        return curve.temperatureC(heatJ);
+        return curve.at(heatJ).temperatureC();
     }
 
     @Override
     public double iceG() {
-        return curve.iceG(heatJ);
+        return curve.at(heatJ).iceG();
     }
 
     /** {@return salt undissolved, g} */
     public double looseSaltG() {
-        return curve.looseSaltG(heatJ);
+        return curve.at(heatJ).looseSaltG();
     }
 
     /** {@return heat taken from the batch so far, J} */
@@ -61,15 +59,5 @@ public final class BathRun implements ColdRun {
     @Override
     public double fromRoomJ() {
         return fromRoomJ;
-    }
-
-    /** Whole minutes until it is this warm without a batch, at most two days. */
-    double minutesBelow(double limitC) {
-        double minutes = 0;
-        while (temperatureC() < limitC && minutes < LONGEST_MINUTES) {
-            pass(60, 0);
-            minutes++;
-        }
-        return minutes;
     }
 }

@@ -1,12 +1,15 @@
 package coldwright.science.bath;
 
+import coldwright.science.Commented;
 import coldwright.science.Require;
 import coldwright.science.Rounded;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Brine;
 import coldwright.science.thermal.PureWater;
 import coldwright.words.Phrase;
+import coldwright.words.Worded;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,27 +28,32 @@ import java.util.List;
  *
  * <p>Caution: this bath freezes skin in seconds to minutes and burns like frost: gloves, no bare
  * hands, children only with help; rinse the outside of a bag before it is opened.
+ *
+ * @param iceG ice put in, g, more than zero
+ * @param saltG salt put in, g, zero or more
+ * @param waterG water poured on at room temperature, g, zero or more
+ * @param iceC temperature of the ice, °C, −45 to 0; wet ice is at 0
+ * @param roomC room temperature, °C, 0 to 40
+ * @param vessel the vessel
  */
-public final class IceAndSalt {
+public record IceAndSalt(
+        double iceG, double saltG, double waterG, double iceC, double roomC, Vessel vessel)
+        implements Commented, Worded {
     /** Bulk density of crushed ice, kg/L (judgement; cubes 0.55 to 0.6). */
     private static final double HEAP_KG_PER_L = 0.55;
 
-    private final double iceG;
-    private final double saltG;
-    private final double iceC;
-    private final double waterG;
-    private final double roomC;
-    private final Vessel vessel;
-    private final BathCurve curve;
+    /** A bath that ends warmer than this freezes slowly, °C (judgement). */
+    private static final double WEAK_C = -10;
 
-    private IceAndSalt(double[] masses, double iceC, double roomC, Vessel vessel, BathCurve curve) {
-        iceG = masses[0];
-        saltG = masses[1];
-        waterG = masses[2];
-        this.iceC = iceC;
-        this.roomC = roomC;
-        this.vessel = vessel;
-        this.curve = curve == null ? new BathCurve(iceG + waterG, saltG) : curve;
+    /** Ice colder than this comes dry from a freezer, °C (judgement). */
+    private static final double DRY_C = -2;
+
+    public IceAndSalt {
+        Require.positive("iceG", iceG, "g");
+        Require.notNegative("saltG", saltG, "g");
+        Require.notNegative("waterG", waterG, "g");
+        Require.within("iceC", iceC, new Require.Range(-45, 0, "°C"));
+        Require.within("roomC", roomC, new Require.Range(0, 40, "°C"));
     }
 
     /**
@@ -55,10 +63,7 @@ public final class IceAndSalt {
      * @param saltG salt, g, zero or more
      */
     public static IceAndSalt of(double iceG, double saltG) {
-        double[] masses = {
-            Require.positive("iceG", iceG, "g"), Require.notNegative("saltG", saltG, "g"), 0
-        };
-        return new IceAndSalt(masses, Temperature.HOME_FREEZER_C, 20, Vessel.BARE_BOWL, null);
+        return new IceAndSalt(iceG, saltG, 0, Temperature.HOME_FREEZER_C, 20, Vessel.BARE_BOWL);
     }
 
     /**
@@ -88,8 +93,7 @@ public final class IceAndSalt {
      * @param newIceC °C, −45 to 0; wet ice is at 0
      */
     public IceAndSalt iceAt(double newIceC) {
-        Require.within("iceC", newIceC, new Require.Range(-45, 0, "°C"));
-        return new IceAndSalt(masses(), newIceC, roomC, vessel, curve);
+        return new IceAndSalt(iceG, saltG, waterG, newIceC, roomC, vessel);
     }
 
     /**
@@ -98,8 +102,7 @@ public final class IceAndSalt {
      * @param newWaterG g, zero or more
      */
     public IceAndSalt withWater(double newWaterG) {
-        double[] masses = {iceG, saltG, Require.notNegative("waterG", newWaterG, "g")};
-        return new IceAndSalt(masses, iceC, roomC, vessel, null);
+        return new IceAndSalt(iceG, saltG, newWaterG, iceC, roomC, vessel);
     }
 
     /**
@@ -108,37 +111,16 @@ public final class IceAndSalt {
      * @param newRoomC °C, 0 to 40
      */
     public IceAndSalt roomAt(double newRoomC) {
-        Require.within("roomC", newRoomC, new Require.Range(0, 40, "°C"));
-        return new IceAndSalt(masses(), iceC, newRoomC, vessel, curve);
+        return new IceAndSalt(iceG, saltG, waterG, iceC, newRoomC, vessel);
     }
 
     /** The same in another vessel. */
     public IceAndSalt in(Vessel newVessel) {
-        return new IceAndSalt(masses(), iceC, roomC, newVessel, curve);
+        return new IceAndSalt(iceG, saltG, waterG, iceC, roomC, newVessel);
     }
 
-    private double[] masses() {
-        return new double[] {iceG, saltG, waterG};
-    }
-
-    /** {@return ice put in, g} */
-    public double iceG() {
-        return iceG;
-    }
-
-    /** {@return salt put in, g} */
-    public double saltG() {
-        return saltG;
-    }
-
-    /** {@return room temperature, °C} */
-    public double roomC() {
-        return roomC;
-    }
-
-    /** The vessel. */
-    public Vessel vessel() {
-        return vessel;
+    private BathCurve curve() {
+        return new BathCurve(iceG + waterG, saltG);
     }
 
     /** {@return strength of the brine once all has melted and dissolved, salt, % by mass} */
@@ -148,17 +130,18 @@ public final class IceAndSalt {
 
     /** {@return temperature it settles at by itself, °C, never below −21.1 unless the ice is} */
     public double startC() {
-        return curve.temperatureC(startHeatJ());
+        return curve().at(startHeatJ()).temperatureC();
     }
 
     /** {@return temperature at which the last ice melts, °C} */
     public double lastIceC() {
-        return curve.temperatureC(curve.heatWhenMeltedJ());
+        BathCurve curve = curve();
+        return curve.at(curve.heatWhenMeltedJ()).temperatureC();
     }
 
     /** {@return heat that it takes up until the last ice melts, J} */
     public double heatUntilMeltedJ() {
-        return Math.max(0, curve.heatWhenMeltedJ() - startHeatJ());
+        return Math.max(0, curve().heatWhenMeltedJ() - startHeatJ());
     }
 
     /**
@@ -167,7 +150,7 @@ public final class IceAndSalt {
      * @param heatJ heat from batch and room together, J
      */
     public double temperatureAfterC(double heatJ) {
-        return curve.temperatureC(startHeatJ() + checked(heatJ));
+        return curve().at(startHeatJ() + checked(heatJ)).temperatureC();
     }
 
     /**
@@ -176,7 +159,7 @@ public final class IceAndSalt {
      * @param heatJ heat from batch and room together, J
      */
     public double iceLeftG(double heatJ) {
-        return curve.iceG(startHeatJ() + checked(heatJ));
+        return curve().at(startHeatJ() + checked(heatJ)).iceG();
     }
 
     /**
@@ -185,7 +168,7 @@ public final class IceAndSalt {
      * @param heatJ heat from batch and room together, J
      */
     public double looseSaltG(double heatJ) {
-        return curve.looseSaltG(startHeatJ() + checked(heatJ));
+        return curve().at(startHeatJ() + checked(heatJ)).looseSaltG();
     }
 
     private static double checked(double heatJ) {
@@ -210,39 +193,33 @@ public final class IceAndSalt {
 
     /** Starts the clock. */
     public BathRun start() {
-        return new BathRun(this, curve, startHeatJ());
+        return new BathRun(this, curve(), startHeatJ());
     }
 
-    /**
-     * {@return how long it stays cold without a batch, minutes, at most two days}
-     *
-     * @param limitC temperature that counts as spent, °C, −21 to 10
-     */
-    public double minutesBelow(double limitC) {
-        Require.within(
-                "limitC", Temperature.require("limitC", limitC), new Require.Range(-21, 10, "°C"));
-        return start().minutesBelow(limitC);
-    }
-
-    double waterG() {
-        return waterG;
-    }
-
-    double iceC() {
-        return iceC;
-    }
-
-    /** {@return advice in any language; empty if there is none} */
+    @Override
     public List<Phrase> comments() {
-        return BathAdvice.of(this);
+        List<Phrase> comments = new ArrayList<>();
+        double spareG = saltG - Brine.mostDissolvedSaltG(iceG + waterG);
+        if (saltG == 0) {
+            comments.add(Phrase.of("science.bath", "no-salt"));
+        } else if (spareG > 0) {
+            comments.add(Phrase.of("science.bath", "much-salt", spareG));
+        } else if (lastIceC() > WEAK_C) {
+            double share = 100 * saltG / (iceG + saltG);
+            comments.add(
+                    Phrase.of(
+                            "science.bath",
+                            "little-salt",
+                            Rounded.tenth(share),
+                            Rounded.tenth(lastIceC())));
+        }
+        if (iceC < DRY_C && waterG == 0) {
+            comments.add(Phrase.of("science.bath", "dry-ice-lumps"));
+        }
+        return List.copyOf(comments);
     }
 
-    /** {@return advice in English; empty if there is none} */
-    public List<String> remarks() {
-        return Phrase.english(comments());
-    }
-
-    /** {@return ice, salt and vessel in any language} */
+    @Override
     public Phrase phrase() {
         return Phrase.of(
                 "science.bath",
@@ -254,6 +231,6 @@ public final class IceAndSalt {
 
     @Override
     public String toString() {
-        return phrase().english();
+        return words();
     }
 }

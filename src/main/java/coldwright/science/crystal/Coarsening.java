@@ -26,7 +26,6 @@ import java.util.List;
  */
 public final class Coarsening implements Commented {
     private static final double SECONDS_A_DAY = 86_400;
-    private static final double SURE_TO_C = -30;
 
     private final FrozenMixTable mixTable;
     private final LowMidHigh<GrowthIntegrator.Variant> variants;
@@ -89,15 +88,6 @@ public final class Coarsening implements Commented {
                 temperatureC,
                 new Require.Range(
                         FrozenMixTable.COLDEST_C, mixTable.initialFreezingPointC(), "°C"));
-    }
-
-    /**
-     * {@return whether a temperature is below −30 °C, where the diffusion data end}
-     *
-     * @param temperatureC temperature, °C
-     */
-    public static boolean extrapolatesAt(double temperatureC) {
-        return temperatureC < SURE_TO_C;
     }
 
     /**

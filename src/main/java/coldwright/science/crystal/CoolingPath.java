@@ -13,7 +13,6 @@ import java.util.Arrays;
 final class CoolingPath {
     private static final int POINTS = 120;
     private static final double RAMP_S = 3600;
-    private static final int BLENDING_S = 30;
     private static final double CP_LIQUID = 3.3;
     private static final double CP_FROZEN = 1.88;
 
@@ -37,25 +36,25 @@ final class CoolingPath {
 
     /** Cooling or warming, °C, in a time, s, against fixed surroundings beyond the last one. */
     static CoolingPath against(
-            FrozenMixTable frozenMixTable, Ends ends, double aroundC, double totalS) {
-        CoolingPath path = atUnitConductance(frozenMixTable, ends, aroundC);
+            FrozenMixTable table, double fromC, double toC, double aroundC, double totalS) {
+        CoolingPath path = atUnitConductance(table, fromC, toC, aroundC);
         double effort = path.totalS();
         return effort > 0 ? path.faster(totalS / effort) : path;
     }
 
     /** Relative time of cooling or warming, to compare one cold with another; all in °C. */
-    static double effort(FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
-        return atUnitConductance(frozenMixTable, ends, aroundC).totalS();
+    static double effort(FrozenMixTable table, double fromC, double toC, double aroundC) {
+        return atUnitConductance(table, fromC, toC, aroundC).totalS();
     }
 
     private static CoolingPath atUnitConductance(
-            FrozenMixTable frozenMixTable, Ends ends, double aroundC) {
+            FrozenMixTable table, double fromC, double toC, double aroundC) {
         double[] t = new double[POINTS + 1];
         double[] c = new double[POINTS + 1];
-        c[0] = ends.fromC;
+        c[0] = fromC;
         for (int k = 1; k <= POINTS; k++) {
-            c[k] = ends.fromC + (ends.toC - ends.fromC) * k / POINTS;
-            double heat = heat(frozenMixTable, c[k - 1]) - heat(frozenMixTable, c[k]);
+            c[k] = fromC + (toC - fromC) * k / POINTS;
+            double heat = heat(table, c[k - 1]) - heat(table, c[k]);
             double drive = (c[k] + c[k - 1]) / 2 - aroundC;
             t[k] = t[k - 1] + Math.abs(heat / drive);
         }
@@ -63,14 +62,14 @@ final class CoolingPath {
     }
 
     /** A temperature that varies about a mean, once in each period. */
-    static CoolingPath swing(double meanC, double swingC, Rhythm rhythm) {
+    static CoolingPath swing(double meanC, double swingC, double totalS, double periodS) {
         int perPeriod = 16;
-        int points = (int) Math.max(2, Math.ceil(rhythm.totalS / rhythm.periodS * perPeriod));
+        int points = (int) Math.max(2, Math.ceil(totalS / periodS * perPeriod));
         double[] t = new double[points + 1];
         double[] c = new double[points + 1];
         for (int k = 0; k <= points; k++) {
-            t[k] = rhythm.totalS * k / points;
-            c[k] = meanC + swingC * Math.sin(2 * Math.PI * t[k] / rhythm.periodS);
+            t[k] = totalS * k / points;
+            c[k] = meanC + swingC * Math.sin(2 * Math.PI * t[k] / periodS);
         }
         c[points] = meanC;
         return new CoolingPath(t, c);
@@ -81,15 +80,9 @@ final class CoolingPath {
         return along(new double[] {0, RAMP_S}, new double[] {fromC, toC});
     }
 
-    /** Half a minute at one temperature, in short steps. */
+    /** Half a minute at one temperature, in steps of a second: 16 of them in a period. */
     static CoolingPath blending(double temperatureC) {
-        double[] t = new double[BLENDING_S + 1];
-        double[] c = new double[BLENDING_S + 1];
-        for (int k = 0; k <= BLENDING_S; k++) {
-            t[k] = k;
-            c[k] = temperatureC;
-        }
-        return new CoolingPath(t, c);
+        return swing(temperatureC, 0, 30, 16);
     }
 
     /** The same path in a fraction of the time. */
@@ -138,8 +131,4 @@ final class CoolingPath {
         double cp = CP_LIQUID - (CP_LIQUID - CP_FROZEN) * frozen;
         return cp * temperatureC - GibbsThomson.MELTING_J_PER_G * iceG;
     }
-
-    record Ends(double fromC, double toC) {}
-
-    record Rhythm(double totalS, double periodS) {}
 }

@@ -31,16 +31,15 @@ final class CrystalPopulation {
     private double[] radii;
 
     private double[] numbers;
-    private int size;
 
     /** Sum of R³, or not a number until it is asked for again. */
     private double sumCubes = Double.NaN;
 
-    private CrystalPopulation(double[] edges, double[] radii, double[] numbers) {
+    /** Crystals in classes, by the edges, their cube roots, one more than there are classes. */
+    CrystalPopulation(double[] edges, double[] radii, double[] numbers) {
         this.edges = edges;
         this.radii = radii;
         this.numbers = numbers;
-        size = numbers.length;
     }
 
     /** Log-normal sizes about a median radius, scaled to a sum of R³. */
@@ -54,14 +53,15 @@ final class CrystalPopulation {
     }
 
     CrystalPopulation copy() {
-        return new CrystalPopulation(
-                Arrays.copyOf(edges, size + 1),
-                Arrays.copyOf(radii, size + 1),
-                Arrays.copyOf(numbers, size));
+        return new CrystalPopulation(edges.clone(), radii.clone(), numbers.clone());
     }
 
     int classes() {
-        return size;
+        return numbers.length;
+    }
+
+    double edge(int j) {
+        return edges[j];
     }
 
     double edgeRadiusUm(int j) {
@@ -84,37 +84,24 @@ final class CrystalPopulation {
 
     double count() {
         double sum = 0;
-        for (int j = 0; j < size; j++) {
-            sum += numbers[j];
+        for (double number : numbers) {
+            sum += number;
         }
         return sum;
     }
 
     double sumCubes() {
         if (Double.isNaN(sumCubes)) {
-            sumCubes = twoSided(edges);
+            sumCubes = IceBalance.twice(numbers, edges) / 2;
         }
         return sumCubes;
-    }
-
-    /** Sum over all crystals of a value at the edges, averaged over the two edges of a class. */
-    private double twoSided(double[] atEdges) {
-        double[] crystals = numbers;
-        double sum = 0;
-        double low = atEdges[0];
-        for (int j = 0; j < size; j++) {
-            double high = atEdges[j + 1];
-            sum += crystals[j] * (low + high);
-            low = high;
-        }
-        return sum / 2;
     }
 
     /** Sum of Rᵖ over all crystals, each class integrated exactly. */
     double sumPowers(double power) {
         double sum = 0;
         double e = power / 3 + 1;
-        for (int j = 0; j < size; j++) {
+        for (int j = 0; j < numbers.length; j++) {
             double span = edges[j + 1] - edges[j];
             sum +=
                     numbers[j]
@@ -127,7 +114,7 @@ final class CrystalPopulation {
 
     /** Sum of R over all crystals, µm, edges averaged: quick. */
     double sumRadii() {
-        return twoSided(radii);
+        return IceBalance.twice(numbers, radii) / 2;
     }
 
     double meanRadiusUm() {
@@ -138,6 +125,7 @@ final class CrystalPopulation {
     void seed(double medianUm, double logSpread, double sumCubes) {
         split(medianUm);
         this.sumCubes = Double.NaN;
+        int size = numbers.length;
         double[] share = new double[size];
         double cubes = 0;
         double below = 0;
@@ -166,14 +154,14 @@ final class CrystalPopulation {
      * the sum of R³ becomes the wanted one, µm³; returns S, 1/µm.
      */
     double grow(double reachUm3, double screeningPerUm, double wantedSumCubes) {
-        double[] rest = new double[size + 1];
-        double[] rise = new double[size + 1];
-        for (int j = 0; j <= size; j++) {
+        double[] rest = new double[edges.length];
+        double[] rise = new double[edges.length];
+        for (int j = 0; j < edges.length; j++) {
             double pull = 3 * reachUm3 * (1 + screeningPerUm * radii[j]);
             rest[j] = edges[j] - pull;
             rise[j] = pull * radii[j];
         }
-        double s = new IceBalance(numbers, rest, rise).solve(size, wantedSumCubes);
+        double s = IceBalance.undercooling(numbers, new double[][] {rest, rise}, wantedSumCubes);
         move(s, rest, rise);
         scaleTo(wantedSumCubes);
         return s;
@@ -188,7 +176,7 @@ final class CrystalPopulation {
         sumCubes = Double.NaN;
         double reference = Math.pow(referenceUm, 3);
         double piecesPerSpan = 0;
-        for (int j = size - 1; j >= 0; j--) {
+        for (int j = numbers.length - 1; j >= 0; j--) {
             double mean = (edges[j] + edges[j + 1]) / 2;
             double share = -Math.expm1(-shareAtReference * mean / reference);
             double broken = numbers[j] * share;
@@ -201,12 +189,13 @@ final class CrystalPopulation {
 
     /** Sets new edges, even in radius, when few classes are left; keeps number and volume. */
     void refine() {
-        if (size < FEWEST || size > 2 * CLASSES) {
+        if (numbers.length < FEWEST || numbers.length > 2 * CLASSES) {
             relay();
         }
     }
 
     private void move(double s, double[] rest, double[] rise) {
+        int size = numbers.length;
         sumCubes = Double.NaN;
         for (int j = 0; j <= size; j++) {
             edges[j] = rest[j] + s * rise[j];
@@ -221,33 +210,25 @@ final class CrystalPopulation {
             edges[from] = 0;
             radii[from] = 0;
         }
-        int kept = size - from;
         if (from > 0) {
-            System.arraycopy(edges, from, edges, 0, kept + 1);
-            System.arraycopy(radii, from, radii, 0, kept + 1);
-            System.arraycopy(numbers, from, numbers, 0, kept);
-            size = kept;
+            edges = Arrays.copyOfRange(edges, from, size + 1);
+            radii = Arrays.copyOfRange(radii, from, size + 1);
+            numbers = Arrays.copyOfRange(numbers, from, size);
         }
     }
 
     /** Splits wide classes of small crystals to make room for seeds; changes nothing else. */
     private void split(double medianUm) {
-        if (fineBelow(3 * medianUm, 0.4 * medianUm)) {
-            return;
+        if (!fineBelow(3 * medianUm, 0.4 * medianUm)) {
+            CrystalPopulation finer = PopulationRegrid.split(this, 3 * medianUm, medianUm / 4);
+            edges = finer.edges;
+            radii = finer.radii;
+            numbers = finer.numbers;
         }
-        PopulationRegrid.Split finer =
-                PopulationRegrid.split(
-                        new PopulationRegrid.Classes(edges, numbers, size),
-                        radii,
-                        new PopulationRegrid.Fineness(3 * medianUm, medianUm / 4));
-        edges = finer.edges();
-        numbers = finer.numbers();
-        size = finer.size();
-        radii = finer.radii();
     }
 
     private boolean fineBelow(double radiusUm, double widest) {
-        for (int j = 0; j < size && radii[j] < radiusUm; j++) {
+        for (int j = 0; j < numbers.length && radii[j] < radiusUm; j++) {
             if (radii[j + 1] - radii[j] > widest) {
                 return false;
             }
@@ -258,20 +239,19 @@ final class CrystalPopulation {
     /** Sets new edges, even in radius. */
     void relay() {
         double cubes = sumCubes();
-        double[] even = PopulationRegrid.evenUpTo(CLASSES, radii[size]);
+        double[] even = PopulationRegrid.evenUpTo(CLASSES, radii[numbers.length]);
         double[] fresh = PopulationRegrid.cubes(even);
-        numbers = PopulationRegrid.onto(fresh, edges, numbers, size);
+        numbers = PopulationRegrid.onto(fresh, edges, numbers);
         sumCubes = Double.NaN;
         edges = fresh;
         radii = even;
-        size = CLASSES;
         scaleTo(cubes);
     }
 
     private void scaleTo(double wantedSumCubes) {
         double factor = wantedSumCubes / sumCubes();
         double root = Math.cbrt(factor);
-        for (int j = 0; j <= size; j++) {
+        for (int j = 0; j < edges.length; j++) {
             edges[j] *= factor;
             radii[j] *= root;
         }

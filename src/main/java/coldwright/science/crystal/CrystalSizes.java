@@ -51,7 +51,7 @@ public record CrystalSizes(
         return new CrystalSizes(
                 crowds.band(c -> 2 * c.meanRadiusUm()),
                 crowds.band(c -> 2 * c.sumPowers(4) / c.sumPowers(3)),
-                crowds.band(c -> 100 * cubesAbove(c, COARSE_UM / 2) / c.sumCubes()),
+                crowds.band(c -> 100 * above(c, COARSE_UM / 2, true) / c.sumCubes()),
                 crowds.band(c -> c.count() / mlPerG / 1e6),
                 classes(crowds.middle()));
     }
@@ -65,8 +65,8 @@ public record CrystalSizes(
         double countFrom = count;
         while (countFrom > SPENT * count || cubesFrom > SPENT * cubes) {
             double to = from + CLASS_UM;
-            double cubesTo = cubesAbove(crowd, to / 2);
-            double countTo = countAbove(crowd, to / 2);
+            double cubesTo = above(crowd, to / 2, true);
+            double countTo = above(crowd, to / 2, false);
             classes.add(
                     new SizeClass(
                             from,
@@ -80,23 +80,15 @@ public record CrystalSizes(
         return classes;
     }
 
-    private static double countAbove(CrystalPopulation crowd, double radiusUm) {
+    /** Number or sum of R³ of the crystals above a radius. */
+    private static double above(CrystalPopulation crowd, double radiusUm, boolean cubes) {
         double limit = Math.pow(radiusUm, 3);
         double sum = 0;
         for (int j = 0; j < crowd.classes(); j++) {
-            sum += crowd.number(j) * crowd.partAbove(j, limit);
-        }
-        return sum;
-    }
-
-    private static double cubesAbove(CrystalPopulation crowd, double radiusUm) {
-        double limit = Math.pow(radiusUm, 3);
-        double sum = 0;
-        for (int j = 0; j < crowd.classes(); j++) {
+            double part = crowd.number(j) * crowd.partAbove(j, limit);
             double top = Math.pow(crowd.edgeRadiusUm(j + 1), 3);
-            double part = crowd.partAbove(j, limit);
             double low = Math.max(limit, Math.pow(crowd.edgeRadiusUm(j), 3));
-            sum += crowd.number(j) * part * (low + top) / 2;
+            sum += cubes ? part * (low + top) / 2 : part;
         }
         return sum;
     }

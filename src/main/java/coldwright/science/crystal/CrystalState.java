@@ -27,21 +27,10 @@ record CrystalState(
 
     /**
      * Follows one leg of the story along the path for each corner of the band, whose middle one
-     * gives the clock, with the motion of the batch in each.
+     * gives the clock.
      */
-    CrystalState along(
-            LowMidHigh<CoolingPath> legs,
-            LowMidHigh<GrowthIntegrator.Motion> motions,
-            String stage) {
-        LowMidHigh<Leg> went =
-                LowMidHigh.of(
-                        i ->
-                                leg(
-                                        new Start(
-                                                legs.get(i),
-                                                motions.get(i),
-                                                variants.get(i),
-                                                frozen() ? crowds.get(i) : null)));
+    CrystalState along(LowMidHigh<CoolingPath> legs, GrowthIntegrator.Motion motion, String stage) {
+        LowMidHigh<Leg> went = LowMidHigh.of(i -> leg(i, legs.get(i), motion));
         boolean ice =
                 went.fine().end != null
                         && went.middle().end != null
@@ -71,7 +60,7 @@ record CrystalState(
     }
 
     CrystalState along(CoolingPath leg, GrowthIntegrator.Motion motion, String stage) {
-        return along(LowMidHigh.of(i -> leg), LowMidHigh.of(i -> motion), stage);
+        return along(LowMidHigh.of(i -> leg), motion, stage);
     }
 
     /** Refuses a temperature, °C, at which nearly all ice would melt. */
@@ -87,18 +76,19 @@ record CrystalState(
         return frozen() ? crowds.band(c -> 2 * c.meanRadiusUm()) : Band.exactly(0);
     }
 
-    private Leg leg(Start start) {
+    private Leg leg(int corner, CoolingPath path, GrowthIntegrator.Motion motion) {
+        CrystalPopulation start = frozen() ? crowds.get(corner) : null;
         double[] meanUm = new double[POINTS_A_LEG + 1];
-        meanUm[0] = start.crowd == null ? 0 : 2 * start.crowd.meanRadiusUm();
+        meanUm[0] = start == null ? 0 : 2 * start.meanRadiusUm();
         int[] reached = {0};
         CrystalPopulation end =
-                new GrowthIntegrator(mixTable, start.variant)
+                new GrowthIntegrator(mixTable, variants.get(corner))
                         .follow(
-                                start.crowd,
-                                start.path,
-                                start.motion,
+                                start,
+                                path,
+                                motion,
                                 (s, crowd) -> {
-                                    int k = (int) (s / start.path.totalS() * POINTS_A_LEG + 1e-9);
+                                    int k = (int) (s / path.totalS() * POINTS_A_LEG + 1e-9);
                                     if (k > reached[0]) {
                                         fill(meanUm, reached[0], k, 2 * crowd.meanRadiusUm());
                                         reached[0] = k;
@@ -115,13 +105,6 @@ record CrystalState(
                             : meanUm[from] + (value - meanUm[from]) * (k - from) / (to - from);
         }
     }
-
-    /** One corner of the band at the start of a leg; its population is null without ice. */
-    private record Start(
-            CoolingPath path,
-            GrowthIntegrator.Motion motion,
-            GrowthIntegrator.Variant variant,
-            CrystalPopulation crowd) {}
 
     private record Leg(CrystalPopulation end, double[] meanUm) {}
 }

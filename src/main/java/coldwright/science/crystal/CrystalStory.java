@@ -81,12 +81,8 @@ public final class CrystalStory implements Commented {
         double endC =
                 method.endC(frozenMixTable.temperatureAtIcePercent(Stage.SOFT_SERVE.icePercent()));
         CoolingPath path =
-                CoolingPath.against(
-                        frozenMixTable,
-                        new CoolingPath.Ends(FRIDGE_C, endC),
-                        method.coldC(),
-                        minutes * 60);
-        return frozenAlong(method, path);
+                CoolingPath.against(frozenMixTable, FRIDGE_C, endC, method.coldC(), minutes * 60);
+        return frozen(LowMidHigh.of(i -> path), method.motion());
     }
 
     /**
@@ -97,7 +93,8 @@ public final class CrystalStory implements Commented {
      * @throws IllegalArgumentException if the times do not rise or there are fewer than two
      */
     public CrystalStory frozenAlong(Method method, List<ThermometerReading> readings) {
-        return frozenAlong(method, ThermometerReading.path(readings));
+        CoolingPath path = ThermometerReading.path(readings);
+        return frozen(LowMidHigh.of(i -> path), method.motion());
     }
 
     /**
@@ -106,38 +103,23 @@ public final class CrystalStory implements Commented {
      */
     public CrystalStory frozenAs(FreezePlan plan) {
         PlannedCoolingPaths course = new PlannedCoolingPaths(state.mixTable(), plan);
-        LowMidHigh<CoolingPath> paths = course.paths();
-        return frozen(
-                course.moved() ? paths : localTimes(paths),
-                state.variants().map(course::motion),
-                course.moved());
+        return frozen(course.paths(), course.motion());
     }
 
-    private CrystalStory frozenAlong(Method method, CoolingPath path) {
-        LowMidHigh<CoolingPath> paths = LowMidHigh.of(i -> path);
-        return frozen(
-                method.moved() ? paths : localTimes(paths),
-                state.variants().map(method::motion),
-                method.moved());
-    }
-
-    /** Local freezing times: each spot of a still tub freezes in a fraction of the whole time. */
-    private LowMidHigh<CoolingPath> localTimes(LowMidHigh<CoolingPath> paths) {
-        return LowMidHigh.of(i -> paths.get(i).faster(state.variants().get(i).time()));
-    }
-
-    private CrystalStory frozen(
-            LowMidHigh<CoolingPath> paths,
-            LowMidHigh<GrowthIntegrator.Motion> motions,
-            boolean moved) {
+    /** Each spot of a still tub freezes in a fraction of the whole time. */
+    private CrystalStory frozen(LowMidHigh<CoolingPath> paths, GrowthIntegrator.Motion motion) {
         if (state.frozen()) {
             throw new IllegalStateException(
                     "this batch is frozen already; start with CrystalStory.of(mix) again");
         }
+        LowMidHigh<CoolingPath> local =
+                motion.moved()
+                        ? paths
+                        : LowMidHigh.of(i -> paths.get(i).faster(state.variants().get(i).time()));
         CrystalState rested =
-                state.along(paths, motions, "freezing")
-                        .still(CoolingPath.hold(paths.middle().endC(), REST_S), "resting");
-        return then(rested, moved ? TrendEvidence.MOVED : TrendEvidence.STILL);
+                state.along(local, motion, "freezing")
+                        .still(CoolingPath.hold(local.middle().endC(), REST_S), "resting");
+        return then(rested, motion.moved() ? TrendEvidence.MOVED : TrendEvidence.STILL);
     }
 
     /**

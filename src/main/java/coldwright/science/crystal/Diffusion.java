@@ -19,10 +19,10 @@ import coldwright.science.Temperature;
  * gives the accepted 5.2·10⁻¹⁰ m²/s in water at 25 °C) and is proportional to the cube root of the
  * molar mass.
  */
-public final class Diffusion {
+final class Diffusion {
     private static final double BOLTZMANN = 1.380649e-23;
     private static final double SUCROSE_RADIUS_M = 0.47e-9;
-    private static final double SUCROSE_G_PER_MOL = 342.3;
+    static final double SUCROSE_G_PER_MOL = 342.3;
 
     private Diffusion() {}
 
@@ -31,9 +31,8 @@ public final class Diffusion {
      *
      * @param waterActivity water activity of the syrup, 0 to 1
      * @param temperatureC temperature, °C, −60 to 40
-     * @throws IllegalArgumentException if a value is outside its range
      */
-    public static double waterM2PerS(double waterActivity, double temperatureC) {
+    static double waterM2PerS(double waterActivity, double temperatureC) {
         Require.within("waterActivity", waterActivity, new Require.Range(0, 1, ""));
         Require.within("temperatureC", temperatureC, new Require.Range(-60, 40, "°C"));
         double dry = 1 - waterActivity;
@@ -49,29 +48,10 @@ public final class Diffusion {
      * @param viscosityMPaS viscosity of the syrup, mPa·s
      * @param temperatureC temperature, °C
      */
-    public static double soluteM2PerS(
-            Molecule molecule, double viscosityMPaS, double temperatureC) {
-        Require.positive("viscosityMPaS", viscosityMPaS, "mPa·s");
-        Temperature.require("temperatureC", temperatureC);
-        double radius =
-                SUCROSE_RADIUS_M * Math.cbrt(molecule.molarMassGPerMol() / SUCROSE_G_PER_MOL);
+    static double soluteM2PerS(double molarMassGPerMol, double viscosityMPaS, double temperatureC) {
+        double radius = SUCROSE_RADIUS_M * Math.cbrt(molarMassGPerMol / SUCROSE_G_PER_MOL);
         return BOLTZMANN
                 * Temperature.kelvin(temperatureC)
                 / (6 * Math.PI * viscosityMPaS * 1e-3 * radius);
-    }
-
-    /**
-     * A kind of molecule.
-     *
-     * @param molarMassGPerMol molar mass, g/mol
-     */
-    public record Molecule(double molarMassGPerMol) {
-        /** Table sugar. */
-        public static final Molecule SUCROSE = new Molecule(SUCROSE_G_PER_MOL);
-
-        public Molecule {
-            Require.within(
-                    "molarMassGPerMol", molarMassGPerMol, new Require.Range(10, 1e5, "g/mol"));
-        }
     }
 }

@@ -32,7 +32,6 @@ final class GrowthIntegrator {
 
     private static final double STABILISER_SLOWS = 1.2;
     private static final double STABILISED_PERCENT = 0.05;
-    private static final double WALL_SHARE = 0.5;
 
     private final FrozenMixTable mixTable;
     private final Variant variant;
@@ -47,9 +46,9 @@ final class GrowthIntegrator {
         boolean stabilised = mix.composition().percent(Component.STABILISER) >= STABILISED_PERCENT;
         double rate = stabilised ? 1 / STABILISER_SLOWS : 1;
         return new LowMidHigh<>(
-                new Variant(rate / 2, 3, WALL_SHARE, 0.25),
-                new Variant(rate, 1, WALL_SHARE, 0.5),
-                new Variant(rate * 2, 1.0 / 3, WALL_SHARE, 1));
+                new Variant(rate / 2, 3, 0.25),
+                new Variant(rate, 1, 0.5),
+                new Variant(rate * 2, 1.0 / 3, 1));
     }
 
     /**
@@ -148,6 +147,15 @@ final class GrowthIntegrator {
     record Motion(double clearedEveryS, double wallShare, double breakagePerS) {
         static final Motion STILL = new Motion(60, 0, 0);
 
+        /** Half of the new ice forms at the swept wall (judgement). */
+        static Motion swept(double clearedEveryS, double breakagePerS) {
+            return new Motion(clearedEveryS, 0.5, breakagePerS);
+        }
+
+        boolean moved() {
+            return wallShare > 0;
+        }
+
         /** Blades: a crystal of 100 µm breaks about once a second; by judgement. */
         static final Motion BLENDER = new Motion(60, 0, 1);
     }
@@ -157,10 +165,9 @@ final class GrowthIntegrator {
      *
      * @param rate factor on the growth constant
      * @param breakage factor on breakage
-     * @param wallShare share of new ice formed at a swept wall
      * @param time factor on the local freezing time in still freezing
      */
-    record Variant(double rate, double breakage, double wallShare, double time) {}
+    record Variant(double rate, double breakage, double time) {}
 
     private record Step(double growth, double seconds, double wanted, double temperatureC) {}
 }

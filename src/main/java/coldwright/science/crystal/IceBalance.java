@@ -7,36 +7,37 @@ package coldwright.science.crystal;
  * <p>Each edge moves to rest + S·rise; crystals that fall below zero have melted. The ice after the
  * step rises with S, so Newton's method, started from the guess that none melts away, converges in
  * two or three steps.
- *
- * @param numbers crystals in each class
- * @param rest the edges without undercooling, µm³; one more than classes
- * @param rise how far each edge moves up with S, µm⁴
  */
-record IceBalance(double[] numbers, double[] rest, double[] rise) {
+final class IceBalance {
     private static final int NEWTON_STEPS = 12;
     private static final double CONSERVED_SHARE = 1e-9;
 
-    /** Solves for S, 1/µm, with so many classes and a sum of R³ after the step, µm³. */
-    double solve(int size, double wantedSumCubes) {
-        double[] crystals = numbers;
-        double[] atRest = rest;
-        double[] perUndercooling = rise;
-        double s = (2 * wantedSumCubes - twice(rest, size)) / twice(rise, size);
+    private IceBalance() {}
+
+    /**
+     * S, 1/µm, for the crystals in each class and a sum of R³ after the step, µm³; the edges
+     * without undercooling, µm³, and how far each moves up with S, µm⁴, are each one more than
+     * classes.
+     */
+    static double undercooling(double[] numbers, double[][] restAndRise, double wantedSumCubes) {
+        double[] rest = restAndRise[0];
+        double[] rise = restAndRise[1];
+        double s = (2 * wantedSumCubes - twice(numbers, rest)) / twice(numbers, rise);
         for (int i = 0; i < NEWTON_STEPS; i++) {
             double sum = 0;
             double slope = 0;
-            double lowSlope = perUndercooling[0];
-            double low = atRest[0] + s * lowSlope;
-            for (int j = 0; j < size; j++) {
-                double highSlope = perUndercooling[j + 1];
-                double high = atRest[j + 1] + s * highSlope;
+            double lowSlope = rise[0];
+            double low = rest[0] + s * lowSlope;
+            for (int j = 0; j < numbers.length; j++) {
+                double highSlope = rise[j + 1];
+                double high = rest[j + 1] + s * highSlope;
                 if (low >= 0) {
-                    sum += crystals[j] * (low + high);
-                    slope += crystals[j] * (lowSlope + highSlope);
+                    sum += numbers[j] * (low + high);
+                    slope += numbers[j] * (lowSlope + highSlope);
                 } else if (high > 0) {
                     double kept = high / (high - low);
-                    sum += crystals[j] * kept * high;
-                    slope += crystals[j] * kept * (2 * highSlope + kept * (lowSlope - highSlope));
+                    sum += numbers[j] * kept * high;
+                    slope += numbers[j] * kept * (2 * highSlope + kept * (lowSlope - highSlope));
                 }
                 low = high;
                 lowSlope = highSlope;
@@ -50,11 +51,13 @@ record IceBalance(double[] numbers, double[] rest, double[] rise) {
         return s;
     }
 
-    private double twice(double[] atEdges, int size) {
-        double[] crystals = numbers;
+    /**
+     * Twice the sum over all crystals of a value at the edges, the mean of both edges of a class.
+     */
+    static double twice(double[] numbers, double[] atEdges) {
         double sum = 0;
-        for (int j = 0; j < size; j++) {
-            sum += crystals[j] * (atEdges[j] + atEdges[j + 1]);
+        for (int j = 0; j < numbers.length; j++) {
+            sum += numbers[j] * (atEdges[j] + atEdges[j + 1]);
         }
         return sum;
     }

@@ -1,6 +1,7 @@
 package coldwright.science.crystal;
 
 import coldwright.science.Band;
+import coldwright.science.crystal.GrowthIntegrator.Motion;
 
 /**
  * A method of freezing a batch. Times are common practice, no source; how often the cold wall is
@@ -9,29 +10,25 @@ import coldwright.science.Band;
  */
 public enum Method {
     /** A flat bag in ice and salt, kneaded and turned all the time. */
-    BAG(new Band(30, 35, 45), -12, 3, 1.0 / 1000, true),
+    BAG(new Band(30, 35, 45), -12, Motion.swept(3, 1.0 / 1000)),
     /** A machine with a scraped wall. */
-    MACHINE(new Band(15, 20, 25), -20, 1, 1.0 / 300, true),
+    MACHINE(new Band(15, 20, 25), -20, Motion.swept(1, 1.0 / 300)),
     /** A tub in a home freezer, shaken or stirred each 45 minutes. */
-    SHAKEN_TUB(new Band(180, 240, 360), -18, 2700, 1.0 / 3000, true),
+    SHAKEN_TUB(new Band(180, 240, 360), -18, Motion.swept(2700, 1.0 / 3000)),
     /** A tub in a home freezer, left alone overnight. */
-    STILL_TUB(new Band(360, 600, 720), -18, 60, 0, false);
+    STILL_TUB(new Band(360, 600, 720), -18, Motion.STILL);
 
     private static final double NEAR_COLD_C = 1;
     private static final double TUB_NEAR_COLD_C = 3;
 
     private final Band minutes;
     private final double coldC;
-    private final double clearedEveryS;
-    private final double breakagePerS;
-    private final boolean moved;
+    private final Motion motion;
 
-    Method(Band minutes, double coldC, double clearedEveryS, double breakagePerS, boolean moved) {
+    Method(Band minutes, double coldC, Motion motion) {
         this.minutes = minutes;
         this.coldC = coldC;
-        this.clearedEveryS = clearedEveryS;
-        this.breakagePerS = breakagePerS;
-        this.moved = moved;
+        this.motion = motion;
     }
 
     /** {@return usual time from the fridge to the end of freezing, minutes} */
@@ -55,16 +52,11 @@ public enum Method {
 
     /** {@return whether the batch moves while it freezes: false only for the still tub} */
     public boolean moved() {
-        return moved;
+        return motion.moved();
     }
 
-    /** Share of crystals of 50 µm radius that break in a second; by judgement. */
-    double breakagePerS() {
-        return breakagePerS;
-    }
-
-    GrowthIntegrator.Motion motion(GrowthIntegrator.Variant variant) {
-        return new GrowthIntegrator.Motion(
-                clearedEveryS, moved ? variant.wallShare() : 0, moved ? breakagePerS : 0);
+    /** Its clearing of the wall and breakage, by judgement. */
+    Motion motion() {
+        return motion;
     }
 }

@@ -11,35 +11,26 @@ import java.util.List;
 
 /** Cooling paths from a freeze plan: the fast reading gives the finest corner of the band. */
 record PlannedCoolingPaths(FrozenMixTable mixTable, FreezePlan plan) {
-    private static final double BLADE_BREAKAGE_PER_S = Method.MACHINE.breakagePerS();
-    private static final double HAND_BREAKAGE_PER_S = Method.BAG.breakagePerS();
-
     LowMidHigh<CoolingPath> paths() {
         return new LowMidHigh<>(path(Reading.FAST), path(Reading.LIKELY), path(Reading.SLOW));
     }
 
-    boolean moved() {
-        return Double.isFinite(motion().secondsBetweenTurns());
-    }
-
-    GrowthIntegrator.Motion motion(GrowthIntegrator.Variant variant) {
-        boolean blade = motion().blade().clearanceMm() > 0;
-        return moved()
-                ? new GrowthIntegrator.Motion(
-                        motion().secondsBetweenTurns(),
-                        variant.wallShare(),
-                        blade ? BLADE_BREAKAGE_PER_S : HAND_BREAKAGE_PER_S)
+    GrowthIntegrator.Motion motion() {
+        Motion motion = plan.freeze().motion();
+        Method like = motion.blade().clearanceMm() > 0 ? Method.MACHINE : Method.BAG;
+        return Double.isFinite(motion.secondsBetweenTurns())
+                ? GrowthIntegrator.Motion.swept(
+                        motion.secondsBetweenTurns(), like.motion().breakagePerS())
                 : GrowthIntegrator.Motion.STILL;
-    }
-
-    private Motion motion() {
-        return plan.freeze().motion();
     }
 
     /** Temperatures from the mean ice, so that the ice of both models is the same. */
     private CoolingPath path(Reading reading) {
         List<double[]> points = new ArrayList<>();
-        double end = motion().secondsBetweenTurns() < 60 ? plan.minutesTo(Stage.SOFT_SERVE) : 0;
+        double end =
+                plan.freeze().motion().secondsBetweenTurns() < 60
+                        ? plan.minutesTo(Stage.SOFT_SERVE)
+                        : 0;
         for (FreezeMoment moment : plan.course(reading)) {
             double s = moment.minute() * 60;
             double t =

@@ -1,5 +1,7 @@
 package coldwright.science.crystal;
 
+import java.util.Arrays;
+
 /** Edges of classes of crystals, and moving numbers from one set of them to another. */
 final class PopulationRegrid {
     /** Largest share by which a cube may have changed for its root to be found from the old one. */
@@ -41,7 +43,8 @@ final class PopulationRegrid {
      * density that is linear within each old class, with its slope limited so that no class turns
      * negative.
      */
-    static double[] onto(double[] fresh, double[] edges, double[] numbers, int size) {
+    static double[] onto(double[] fresh, double[] edges, double[] numbers) {
+        int size = numbers.length;
         double[] filled = new double[fresh.length - 1];
         int to = 0;
         for (int j = 0; j < size; j++) {
@@ -50,7 +53,7 @@ final class PopulationRegrid {
             if (high <= low || numbers[j] == 0) {
                 continue;
             }
-            double slope = slope(edges, numbers, j, size);
+            double slope = slope(edges, numbers, j);
             double density = numbers[j] / (high - low);
             double middle = (low + high) / 2;
             while (to > 0 && fresh[to] > low) {
@@ -76,51 +79,50 @@ final class PopulationRegrid {
     }
 
     /**
-     * Splits classes of small crystals that are wider than wanted, each piece with its share of the
-     * numbers; {@code radius} are the cube roots of the edges.
+     * Splits classes of crystals smaller than a radius that are wider than wanted, µm, each piece
+     * with its share of the numbers.
      */
-    static Split split(Classes old, double[] radius, Fineness wanted) {
-        double[] edges = new double[old.size * 2 + 65];
-        double[] numbers = new double[old.size * 2 + 64];
-        double[] radii = new double[edges.length];
+    static CrystalPopulation split(CrystalPopulation old, double upToUm, double widestUm) {
+        int size = old.classes();
+        int most = size * 2 + 64;
+        double[] edges = new double[most + 1];
+        double[] radii = new double[most + 1];
+        double[] numbers = new double[most];
         int made = 0;
-        for (int j = 0; j < old.size; j++) {
-            double low = radius[j];
-            double width = radius[j + 1] - low;
+        for (int j = 0; j < size; j++) {
+            double low = old.edgeRadiusUm(j);
+            double width = old.edgeRadiusUm(j + 1) - low;
             int parts = 1;
-            if (low < wanted.upToUm && width > wanted.widestUm) {
-                int room = numbers.length - made - (old.size - j);
-                parts = Math.max(1, Math.min(room, roundedUp(width / wanted.widestUm)));
+            if (low < upToUm && width > widestUm) {
+                int room = most - made - (size - j);
+                parts = Math.max(1, Math.min(room, (int) Math.ceil(width / widestUm)));
             }
-            double top = old.edges[j + 1];
-            double span = top - old.edges[j];
+            double top = old.edge(j + 1);
+            double span = top - old.edge(j);
             for (int i = 0; i < parts; i++) {
                 double fromUm = low + width * i / parts;
-                double from = i == 0 ? old.edges[j] : cube(fromUm);
+                double from = i == 0 ? old.edge(j) : cube(fromUm);
                 double upTo = i == parts - 1 ? top : cube(low + width * (i + 1) / parts);
                 edges[made] = from;
                 radii[made] = fromUm;
-                numbers[made] = parts == 1 ? old.numbers[j] : old.numbers[j] * (upTo - from) / span;
+                numbers[made] = parts == 1 ? old.number(j) : old.number(j) * (upTo - from) / span;
                 made++;
             }
         }
-        edges[made] = old.edges[old.size];
-        radii[made] = radius[old.size];
-        return new Split(edges, numbers, radii, made);
+        edges[made] = old.edge(size);
+        radii[made] = old.edgeRadiusUm(size);
+        return new CrystalPopulation(
+                Arrays.copyOf(edges, made + 1),
+                Arrays.copyOf(radii, made + 1),
+                Arrays.copyOf(numbers, made));
     }
 
     private static double cube(double x) {
         return x * x * x;
     }
 
-    /** A positive number rounded up; quicker than {@link Math#ceil}. */
-    private static int roundedUp(double number) {
-        int whole = (int) number;
-        return whole < number ? whole + 1 : whole;
-    }
-
-    private static double slope(double[] edges, double[] numbers, int j, int size) {
-        if (j == 0 || j == size - 1) {
+    private static double slope(double[] edges, double[] numbers, int j) {
+        if (j == 0 || j == numbers.length - 1) {
             return 0;
         }
         double left = steepness(edges, numbers, j - 1);
@@ -139,13 +141,4 @@ final class PopulationRegrid {
         double b = numbers[j + 1] / (edges[j + 2] - edges[j + 1]);
         return (b - a) / ((edges[j + 2] - edges[j]) / 2);
     }
-
-    /** Edges and numbers of which the first {@code size} classes count. */
-    record Classes(double[] edges, double[] numbers, int size) {}
-
-    /** The same with the cube roots of the edges. */
-    record Split(double[] edges, double[] numbers, double[] radii, int size) {}
-
-    /** Up to a radius no class wider than this, µm. */
-    record Fineness(double upToUm, double widestUm) {}
 }

@@ -10,8 +10,19 @@ import coldwright.science.Temperature;
  * story.storedAt(-18).forDays(7);
  * story.storedAt(-12).swinging(2).forDays(7);
  * }</pre>
+ *
+ * @param before the story of the batch as it is put in
+ * @param temperatureC temperature, °C, −40 to −2
+ * @param swingC how far it varies each way, °C, 0 to 10
+ * @param everyHours period of that, h, 0.25 to 240
+ * @param hardeningHours time to become as cold as the store, h, to 100; 0 for the usual time
  */
-public final class Storage {
+public record Storage(
+        CrystalStory before,
+        double temperatureC,
+        double swingC,
+        double everyHours,
+        double hardeningHours) {
     /** The coldest store that is calculated, °C; crystals hardly change there. */
     public static final double COLDEST_C = FrozenMixTable.COLDEST_C;
 
@@ -24,30 +35,17 @@ public final class Storage {
     private static final double ALREADY_THERE_C = 0.05;
     private static final double BEYOND_C = 1;
 
-    private final CrystalStory story;
-    private final double temperatureC;
-    private final TemperatureSwing swing;
-    private final double hardeningHours;
-
-    Storage(CrystalStory story, double temperatureC) {
-        this(
-                story,
-                Require.within(
-                        "temperatureC", temperatureC, new Require.Range(COLDEST_C, -2, "°C")),
-                new TemperatureSwing(0, USUAL_PERIOD_HOURS),
-                0);
-        story.state().requireIce(temperatureC);
+    /** A store in which not nearly all the ice melts, even at its warmest. */
+    public Storage {
+        Require.within("temperatureC", temperatureC, new Require.Range(COLDEST_C, -2, "°C"));
+        Require.within("byC", swingC, new Require.Range(0, 10, "°C"));
+        Require.within("everyHours", everyHours, new Require.Range(0.25, 240, "h"));
+        Require.within("hours", hardeningHours, new Require.Range(0, 100, "h"));
+        before.state().requireIce(temperatureC + swingC);
     }
 
-    private Storage(
-            CrystalStory story,
-            double temperatureC,
-            TemperatureSwing swing,
-            double hardeningHours) {
-        this.story = story;
-        this.temperatureC = temperatureC;
-        this.swing = swing;
-        this.hardeningHours = hardeningHours;
+    Storage(CrystalStory before, double temperatureC) {
+        this(before, temperatureC, 0, USUAL_PERIOD_HOURS, 0);
     }
 
     /**
@@ -56,22 +54,18 @@ public final class Storage {
      * @param byC how far each way, °C, 0 to 10
      */
     public Storage swinging(double byC) {
-        return swinging(byC, swing.everyHours);
+        return swinging(byC, everyHours);
     }
 
     /**
      * Makes the temperature vary by ±.
      *
      * @param byC how far each way, °C, 0 to 10
-     * @param everyHours period, h, 0.25 to 240
+     * @param newEveryHours period, h, 0.25 to 240
      * @throws IllegalArgumentException if nearly all ice would melt at the warmest point
      */
-    public Storage swinging(double byC, double everyHours) {
-        Require.within("byC", byC, new Require.Range(0, 10, "°C"));
-        Require.within("everyHours", everyHours, new Require.Range(0.25, 240, "h"));
-        story.state().requireIce(temperatureC + byC);
-        return new Storage(
-                story, temperatureC, new TemperatureSwing(byC, everyHours), hardeningHours);
+    public Storage swinging(double byC, double newEveryHours) {
+        return new Storage(before, temperatureC, byC, newEveryHours, hardeningHours);
     }
 
     /**
@@ -82,12 +76,7 @@ public final class Storage {
      */
     public Storage hardenedIn(double hours) {
         Require.within("hours", hours, new Require.Range(0.1, 100, "h"));
-        return new Storage(story, temperatureC, swing, hours);
-    }
-
-    /** {@return the story of the batch as it is put in} */
-    public CrystalStory before() {
-        return story;
+        return new Storage(before, temperatureC, swingC, everyHours, hours);
     }
 
     /**
@@ -107,31 +96,30 @@ public final class Storage {
      */
     public CrystalStory forHours(double hours) {
         Require.within("hours", hours, new Require.Range(0, 24000, "h"));
-        CrystalState now = story.state();
+        CrystalState now = before.state();
         double away = temperatureC - now.temperatureC();
         if (Math.abs(away) > ALREADY_THERE_C) {
             double around = temperatureC + Math.copySign(BEYOND_C, away);
             CoolingPath harden =
                     CoolingPath.against(
                             now.mixTable(),
-                            new CoolingPath.Ends(now.temperatureC(), temperatureC),
+                            now.temperatureC(),
+                            temperatureC,
                             around,
                             hardeningS(now, around));
             now = now.still(harden, away < 0 ? "hardening" : "softening");
         }
         if (hours > 0) {
             CoolingPath keep =
-                    swing.byC > 0
+                    swingC > 0
                             ? CoolingPath.swing(
-                                    temperatureC,
-                                    swing.byC,
-                                    new CoolingPath.Rhythm(hours * 3600, swing.everyHours * 3600))
+                                    temperatureC, swingC, hours * 3600, everyHours * 3600)
                             : CoolingPath.hold(temperatureC, hours * 3600);
             now = now.still(keep, "storing");
         }
-        return story.then(
+        return before.then(
                 now,
-                swing.byC > 0
+                swingC > 0
                         ? CrystalStory.TrendEvidence.SWINGS
                         : CrystalStory.TrendEvidence.STORAGE);
     }
@@ -142,17 +130,12 @@ public final class Storage {
             return hardeningHours * 3600;
         }
         double usual = 3600 * (now.frozen() ? USUAL_HARDENING_HOURS : NIGHT_HOURS);
-        CoolingPath.Ends ends = new CoolingPath.Ends(now.temperatureC(), temperatureC);
-        if (now.temperatureC() <= Temperature.HOME_FREEZER_C + ALREADY_THERE_C) {
-            return usual;
-        }
-        CoolingPath.Ends usualEnds =
-                new CoolingPath.Ends(now.temperatureC(), Temperature.HOME_FREEZER_C);
-        return usual
-                * CoolingPath.effort(now.mixTable(), ends, aroundC)
-                / CoolingPath.effort(
-                        now.mixTable(), usualEnds, Temperature.HOME_FREEZER_C - BEYOND_C);
+        double fromC = now.temperatureC();
+        double freezerC = Temperature.HOME_FREEZER_C;
+        return fromC <= freezerC + ALREADY_THERE_C
+                ? usual
+                : usual
+                        * CoolingPath.effort(now.mixTable(), fromC, temperatureC, aroundC)
+                        / CoolingPath.effort(now.mixTable(), fromC, freezerC, freezerC - BEYOND_C);
     }
-
-    private record TemperatureSwing(double byC, double everyHours) {}
 }

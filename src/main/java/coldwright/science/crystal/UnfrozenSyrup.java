@@ -57,7 +57,7 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
             soluteMol += e.getValue() / e.getKey().molarMassGPerMol();
             soluteG += e.getValue();
         }
-        double ionMol = Math.max(0, idealMol(solution) - longSugars.mol());
+        double ionMol = Math.max(0, solution.idealMol() - longSugars.mol());
         soluteMol += ionMol;
         double all = waterMol + soluteMol;
         DarkenPairs darkenPairs =
@@ -99,14 +99,6 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
                 / (GibbsThomson.ICE_KG_PER_M3 * GibbsThomson.MELTING_J_PER_G * 1e3);
     }
 
-    private static double idealMol(Solution solution) {
-        double mmol = 0;
-        for (double part : solution.idealMillimol().values()) {
-            mmol += part;
-        }
-        return mmol / 1000;
-    }
-
     private static Solution thickening(
             Solution solution, LongSugars longSugars, double liquidWaterG) {
         Solution left = new Solution(liquidWaterG, solution.massG(), Map.of());
@@ -128,9 +120,7 @@ record UnfrozenSyrup(double waterActivity, double viscosityMPaS, double growthUm
     private record DarkenPairs(
             double waterShare, double waterPart, double viscosityMPaS, double temperatureC) {
         double m2PerS(double molarMass) {
-            return waterShare
-                            * Diffusion.soluteM2PerS(
-                                    new Diffusion.Molecule(molarMass), viscosityMPaS, temperatureC)
+            return waterShare * Diffusion.soluteM2PerS(molarMass, viscosityMPaS, temperatureC)
                     + waterPart;
         }
     }

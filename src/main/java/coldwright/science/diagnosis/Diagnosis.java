@@ -2,16 +2,13 @@ package coldwright.science.diagnosis;
 
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
-import coldwright.science.plan.FaultSentences;
 import coldwright.science.plan.Faults;
-import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Finding;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -35,7 +32,7 @@ public final class Diagnosis {
      * @param situation the batch, its freezing and storage
      * @return the causes found, the likeliest first; empty if everything measured is as usual
      */
-    public static List<Cause> of(Situation situation, Symptom symptom) {
+    public static List<Finding> of(Situation situation, Symptom symptom) {
         return of(situation.state(), symptom);
     }
 
@@ -44,29 +41,15 @@ public final class Diagnosis {
      *
      * @return the causes found, the likeliest first
      */
-    public static List<Cause> of(BatchState state, Symptom symptom) {
-        List<Cause> causes = new ArrayList<>();
-        double all = 0;
-        for (Map.Entry<BatchFault, Double> suspect : symptom.causes().entrySet()) {
-            FoundFault found = Faults.measure(suspect.getKey(), state);
-            if (found.unweighted() > 0) {
-                Cause cause = cause(found, state, suspect.getValue() * found.unweighted());
-                causes.add(cause);
-                all += cause.steps();
-            }
-        }
-        double steps = all;
-        return causes.stream()
-                .map(
-                        one ->
-                                new Cause(
-                                        one.kind(),
-                                        one.reason(),
-                                        one.steps(),
-                                        100 * one.steps() / steps,
-                                        one.remedy()))
-                .sorted(Comparator.comparingDouble(Cause::steps).reversed())
-                .toList();
+    public static List<Finding> of(BatchState state, Symptom symptom) {
+        List<Finding> causes =
+                symptom.causes().entrySet().stream()
+                        .map(one -> Faults.measure(one.getKey(), state).asCause(one.getValue()))
+                        .filter(cause -> cause.steps() > 0)
+                        .sorted(Comparator.comparingDouble(Finding::steps).reversed())
+                        .toList();
+        double all = causes.stream().mapToDouble(Finding::steps).sum();
+        return causes.stream().map(one -> one.sharing(100 * one.steps() / all)).toList();
     }
 
     /**
@@ -76,23 +59,7 @@ public final class Diagnosis {
      * @return the findings, the gravest first; empty for a batch without fault
      */
     public static List<Finding> foresee(Situation situation) {
-        return foresee(situation.state());
-    }
-
-    /**
-     * As {@link #foresee(Situation)}.
-     *
-     * @return the findings, the gravest first
-     */
-    public static List<Finding> foresee(BatchState state) {
-        return Faults.of(state).stream()
-                .map(
-                        found ->
-                                new Finding(
-                                        Symptom.of(found.fault()),
-                                        FaultSentences.what(found),
-                                        cause(found, state, found.steps())))
-                .toList();
+        return Faults.of(situation.state());
     }
 
     /**
@@ -124,14 +91,5 @@ public final class Diagnosis {
         return Words.of("science.plan").has(key)
                 ? Optional.of(Phrase.of("science.plan", key))
                 : Optional.empty();
-    }
-
-    private static Cause cause(FoundFault found, BatchState state, double steps) {
-        return new Cause(
-                found.fault(),
-                FaultSentences.why(found, state),
-                steps,
-                100,
-                FaultSentences.advice(found, state));
     }
 }

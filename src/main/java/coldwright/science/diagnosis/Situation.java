@@ -46,30 +46,13 @@ public record Situation(
     }
 
     /**
-     * A batch kept at a steady temperature, as far as is known.
-     *
-     * @param mix what is in it
-     * @param coldC temperature of the bath, wall or freezer that freezes it, °C
-     * @param servingC temperature at which it is served, °C
-     * @param overrunPercent how much its volume grew by air, %
-     * @param crystalUm mean size of its ice crystals by now with its band, µm, if it was calculated
-     */
-    public Situation(
-            Mix mix,
-            double coldC,
-            double servingC,
-            double overrunPercent,
-            Optional<Band> crystalUm) {
-        this(mix, coldC, servingC, overrunPercent, crystalUm, Optional.empty());
-    }
-
-    /**
      * A batch in a home freezer, served at −12 °C, without air.
      *
      * @param mix what is in it
      */
     public static Situation of(Mix mix) {
-        return new Situation(mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty());
+        return new Situation(
+                mix, Temperature.HOME_FREEZER_C, SERVING_C, 0, Optional.empty(), Optional.empty());
     }
 
     /** The batch as it is judged: in the style that it probably has. */
@@ -79,7 +62,7 @@ public record Situation(
         Making making = new Making(Method.MACHINE, 0, 0, overrunPercent, servingC, true);
         boolean freezes =
                 pieces.mix().freezingCurve().icePercentAt(coldC) >= Stage.SOFT_SERVE.icePercent();
-        Frozen frozen = new Frozen(freezes, coldC, 0, 0, crystalUm, crystalUm, steadyUm);
+        Frozen frozen = Frozen.of(freezes, coldC, crystalUm, steadyUm);
         return BatchState.of(mix, style, DietRules.AS_IT_IS, making, frozen);
     }
 

@@ -90,8 +90,8 @@ public enum Symptom {
         return causes;
     }
 
-    /** The symptom that a fault causes most. */
-    static Symptom of(BatchFault fault) {
+    /** {@return the symptom that a fault causes most} */
+    public static Symptom of(BatchFault fault) {
         return Arrays.stream(values())
                 .filter(one -> one.causes.containsKey(fault))
                 .reduce((a, b) -> b.causes.get(fault) > a.causes.get(fault) ? b : a)

@@ -2,15 +2,11 @@ package coldwright.science.emulsion;
 
 import coldwright.science.Band;
 import coldwright.science.Require;
-import coldwright.science.Rounded;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Tally;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Fat globules that meet while a mix is moved and stick together (partial coalescence): a little of
@@ -134,26 +130,6 @@ public record Churning(
      */
     public String verdict(double minutes, Motion motion) {
         return judgement(minutes, motion).english();
-    }
-
-    /** {@return the reasons for the rate in any language, strongest first} */
-    public List<Phrase> causes() {
-        List<Phrase> causes = new ArrayList<>();
-        causes.add(phrase("solid", MilkFat.solidPercent(temperatureC).middle(), temperatureC));
-        causes.add(
-                phrase(
-                        fatVolumePercent > 20 ? "meet-often" : "meet-seldom",
-                        Rounded.tenth(fatVolumePercent)));
-        causes.add(phrase(homogenised ? "thick-coat" : "large-globules"));
-        if (emulsified) {
-            causes.add(phrase("thin-coat"));
-        }
-        return List.copyOf(causes);
-    }
-
-    /** {@return the reasons for the rate in English, strongest first} */
-    public List<String> reasons() {
-        return Phrase.english(causes());
     }
 
     private static Phrase phrase(String key, Object... values) {

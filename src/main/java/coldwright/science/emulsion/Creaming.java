@@ -52,15 +52,6 @@ public record Creaming(Serum serum, double fatVolumePercent) {
     }
 
     /**
-     * The same in a thicker or thinner serum.
-     *
-     * @param newViscosityMPaS mPa·s
-     */
-    public Creaming inSerumOf(double newViscosityMPaS) {
-        return new Creaming(new Serum(serum.densityGapKgPerM3, newViscosityMPaS), fatVolumePercent);
-    }
-
-    /**
      * Clusters of globules with serum between them, which weigh more than bare fat; use it with the
      * diameter of the cluster.
      *

@@ -47,16 +47,6 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
         return m2PerGFat(sizes) * mix.fatPercent();
     }
 
-    /** {@return protein that covers the whole surface, mg per g of fat} */
-    public Band proteinMgPerGFat() {
-        return PROTEIN_MG_PER_M2.times(m2PerGFat(sizes));
-    }
-
-    /** {@return protein that covers the whole surface, % of the mix by mass} */
-    public Band proteinNeededPercent() {
-        return proteinMgPerGFat().times(mix.fatPercent() / 1000);
-    }
-
     /**
      * {@return how many times the protein, yolk and emulsifier of the mix can cover the surface: 1
      * is just enough; infinite without fat}
@@ -72,13 +62,11 @@ public record FatSurface(Mix mix, GlobuleSizes sizes) {
                                 + PHOSPHOLIPID_IN_YOLK_SOLIDS
                                         * mix.composition().per100g(Tally.YOLK_SOLIDS));
         double area = m2Per100g();
+        Band small = SMALL_EMULSIFIER_MG_PER_M2;
+        Band protein = PROTEIN_MG_PER_M2;
         return new Band(
-                (proteinMg / PROTEIN_MG_PER_M2.high() + smallMg / SMALL_EMULSIFIER_MG_PER_M2.high())
-                        / area,
-                (proteinMg / PROTEIN_MG_PER_M2.middle()
-                                + smallMg / SMALL_EMULSIFIER_MG_PER_M2.middle())
-                        / area,
-                (proteinMg / PROTEIN_MG_PER_M2.low() + smallMg / SMALL_EMULSIFIER_MG_PER_M2.low())
-                        / area);
+                (proteinMg / protein.high() + smallMg / small.high()) / area,
+                (proteinMg / protein.middle() + smallMg / small.middle()) / area,
+                (proteinMg / protein.low() + smallMg / small.low()) / area);
     }
 }

@@ -66,15 +66,4 @@ public record GlobuleSizes(double sauterDiameterUm, double logSpread) {
         return 50
                 * (1 + Erf.erf(Math.log(diameterUm / volumeMedianUm()) / logSpread / Math.sqrt(2)));
     }
-
-    /**
-     * {@return the diameter below which a share of the fat is found, µm}
-     *
-     * @param fatPercent % of the fat, 0.01 to 99.99
-     */
-    public double diameterUmAbove(double fatPercent) {
-        Require.within("fatPercent", fatPercent, new Require.Range(0.01, 99.99, "% of the fat"));
-        double z = Math.sqrt(2) * Erf.erfInv(2 * fatPercent / 100 - 1);
-        return volumeMedianUm() * Math.exp(z * logSpread);
-    }
 }

@@ -29,7 +29,6 @@ public final class MilkFat {
      * {@return solid share of milk fat, % of the fat}
      *
      * @param temperatureC temperature, °C, −20 to 40
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public static Band solidPercent(double temperatureC) {
         Require.within("temperatureC", temperatureC, new Require.Range(-20, 40, "°C"));

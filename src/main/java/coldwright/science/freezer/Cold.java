@@ -65,7 +65,7 @@ public sealed interface Cold extends Worded {
 
         @Override
         public ColdRun start() {
-            return new Steady(temperatureC, Film.REFRIGERANT).start();
+            return () -> temperatureC;
         }
     }
 

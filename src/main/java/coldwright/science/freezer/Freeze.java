@@ -116,40 +116,4 @@ public record Freeze(
     public FreezePlan plan() {
         return new FreezePlan(this);
     }
-
-    /**
-     * {@return the thickest bag that is soft-serve in time, mm, 3 to 100; not a number if even the
-     * thinnest takes longer}
-     *
-     * @param minutes time available, minutes, more than zero
-     * @throws IllegalStateException if the batch is not in a bag
-     */
-    public double thickestBagMm(double minutes) {
-        Require.positive("minutes", minutes, "minutes");
-        if (!(holder instanceof Holder.Bag bag)) {
-            throw new IllegalStateException(
-                    "the batch is in %s; it must be in a bag".formatted(holder.words()));
-        }
-        double low = 3;
-        double high = 100;
-        if (!(softServe(new Holder.Bag(low, bag.wall())) <= minutes)) {
-            return Double.NaN;
-        }
-        for (int i = 0; i < 10; i++) {
-            double middle = (low + high) / 2;
-            if (softServe(new Holder.Bag(middle, bag.wall())) <= minutes) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
-    private double softServe(Holder.Bag bag) {
-        Freeze other = new Freeze(curve, massG, startC, bag, cold, motion, hardening);
-        FreezeSimulation freezeSimulation = new FreezeSimulation(other, curve, Reading.LIKELY);
-        freezeSimulation.go(Stage.SOFT_SERVE);
-        return freezeSimulation.minutes(Stage.SOFT_SERVE);
-    }
 }

@@ -12,6 +12,9 @@ final class FreezeAdvice {
     private static final double THICK_BAG_MM = 35;
     private static final double WARM_START_C = 12;
 
+    /** Temperature of a fridge, °C. */
+    private static final double CHILLED_C = 4;
+
     private FreezeAdvice() {}
 
     static List<Phrase> of(Freeze freeze, FreezePlan plan, FreezeSimulation freezeSimulation) {
@@ -31,7 +34,7 @@ final class FreezeAdvice {
             comments.add(phrase("caution-glass"));
         }
         if (freeze.startC() > WARM_START_C) {
-            comments.add(phrase("warm-start", freeze.startC()));
+            comments.add(phrase("warm-start", freeze.startC(), CHILLED_C));
         }
         if (freeze.holder() instanceof Holder.Bag bag && bag.thicknessMm() > THICK_BAG_MM) {
             comments.add(phrase("thick-bag", bag.thicknessMm()));
@@ -85,7 +88,7 @@ final class FreezeAdvice {
         return phrase("not-in-time", Rounded.tenth(endC));
     }
 
-    private static Phrase phrase(String key, Object... values) {
+    static Phrase phrase(String key, Object... values) {
         return Phrase.of("science.freezer", key, values);
     }
 }

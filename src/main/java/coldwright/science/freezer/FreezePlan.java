@@ -1,7 +1,9 @@
 package coldwright.science.freezer;
 
 import coldwright.science.bath.IceAndSalt;
+import coldwright.science.freezing.Brine;
 import coldwright.science.mix.Mix;
+import coldwright.science.thermal.EnthalpyTable;
 import coldwright.science.thermal.ThermalCurve;
 import coldwright.words.Phrase;
 import coldwright.words.Worded;
@@ -33,6 +35,11 @@ public final class FreezePlan implements Worded {
      * {@link Film#STIRRED_BRINE} instead of {@link Film#SLUSH}).
      */
     public static final double USUAL_BAG_MM = 30;
+
+    /** How much colder than the batch the bath should still be at the end, °C (judgement). */
+    private static final double DRIVE_C = 8;
+
+    private static final double HALF_AN_HOUR = 30;
 
     private final Freeze freeze;
     private final Map<Reading, FreezeSimulation> simulations = new EnumMap<>(Reading.class);
@@ -172,7 +179,25 @@ public final class FreezePlan implements Worded {
      * the vessel and room of the bath if there is one} Take a quarter more.
      */
     public IceAndSalt leastBath() {
-        return BathRequirement.of(freeze, minutesToSoftServe());
+        EnthalpyTable table = freeze.curve().table();
+        double half = table.enthalpyAtIceJPerG(Stage.SOFT_SERVE.icePercent());
+        double softC = Double.isNaN(half) ? table.coldestC() : table.temperatureC(half);
+        double endC = Math.max(Brine.EUTECTIC_C + 0.5, Math.min(-2, softC - DRIVE_C));
+        double heatJ =
+                freeze.massG()
+                        * (table.enthalpyJPerG(freeze.startC())
+                                - table.enthalpyJPerG(Math.max(softC, endC)));
+        IceAndSalt like =
+                freeze.cold() instanceof Cold.Bath cold ? cold.bath() : IceAndSalt.of(1, 0);
+        double minutes = minutesToSoftServe();
+        double seconds = 60 * (minutes >= 0 ? minutes : HALF_AN_HOUR);
+        IceAndSalt bath = IceAndSalt.leastFor(heatJ, endC);
+        for (int i = 0; i < 6; i++) {
+            double meanC = 0.5 * (Brine.EUTECTIC_C + endC);
+            double room = bath.in(like.vessel()).roomWPerK() * (like.roomC() - meanC) * seconds;
+            bath = IceAndSalt.leastFor(heatJ + room, endC);
+        }
+        return bath.in(like.vessel()).roomAt(like.roomC());
     }
 
     /** {@return advice in any language; empty if there is none} */
@@ -196,7 +221,7 @@ public final class FreezePlan implements Worded {
 
     @Override
     public Phrase phrase() {
-        return phrase(
+        return FreezeAdvice.phrase(
                 "plan",
                 freeze.holder().phrase(),
                 freeze.motion().phrase(),
@@ -210,12 +235,9 @@ public final class FreezePlan implements Worded {
     private Phrase times(Stage stage) {
         MinuteRange range = rangeMinutes(stage);
         return reaches(stage)
-                ? phrase("reached", stage.phrase(), minutesTo(stage), range.least(), range.most())
-                : phrase("never", stage.phrase());
-    }
-
-    private static Phrase phrase(String key, Object... values) {
-        return Phrase.of("science.freezer", key, values);
+                ? FreezeAdvice.phrase(
+                        "reached", stage.phrase(), minutesTo(stage), range.least(), range.most())
+                : FreezeAdvice.phrase("never", stage.phrase());
     }
 
     @Override

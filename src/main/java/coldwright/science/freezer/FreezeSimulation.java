@@ -43,8 +43,7 @@ final class FreezeSimulation {
     private double icePercent;
     private double movedJPerG;
     private double bathSpentS = Double.NaN;
-    private double bathEndC = Double.NaN;
-    private double roomJ;
+    private ColdRun first;
 
     FreezeSimulation(Freeze freeze, ThermalCurve curve, Reading reading) {
         this.freeze = freeze;
@@ -66,8 +65,7 @@ final class FreezeSimulation {
             still(freeze.cold(), cold, freeze.motion(), last);
         }
         movedJPerG = start - enthalpy;
-        bathEndC = cold.temperatureC();
-        roomJ = cold.fromRoomJ();
+        first = cold;
         if (freeze.hardening() != null
                 && !freeze.motion().isStill()
                 && reachedS.containsKey(Stage.SOFT_SERVE)
@@ -233,7 +231,7 @@ final class FreezeSimulation {
 
     /** Heat that the room brought to the first cold, J. */
     double roomJ() {
-        return roomJ;
+        return first.fromRoomJ();
     }
 
     /** When the bath's last ice melted, minutes; not a number if it did not. */
@@ -243,7 +241,7 @@ final class FreezeSimulation {
 
     /** Temperature of the first cold when the batch left it, °C. */
     double bathEndC() {
-        return bathEndC;
+        return first.temperatureC();
     }
 
     double volumeL() {

@@ -3,7 +3,6 @@ package coldwright.science.freezer;
 import coldwright.science.Require;
 
 import java.util.Arrays;
-import java.util.Locale;
 
 /**
  * The shape of a batch, reduced to one direction of heat flow.
@@ -28,24 +27,13 @@ public final class Shape {
     private static final int TERMS = 40;
     private static final Require.Range SIZE = new Require.Range(1, 2000, "mm");
 
-    private final Kind kind;
+    private final boolean round;
+
+    /** Of a tub its radius and half height; else half the sides, rising, infinite for no end. */
     private final double[] halvesM;
 
-    private enum Kind {
-        SLAB,
-        CYLINDER,
-        SPHERE,
-        TUB,
-        BAR,
-        BOX;
-
-        String words() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
-
-    private Shape(Kind kind, double... halvesM) {
-        this.kind = kind;
+    private Shape(boolean round, double... halvesM) {
+        this.round = round;
         this.halvesM = halvesM;
     }
 
@@ -55,25 +43,8 @@ public final class Shape {
      * @param thicknessMm whole thickness, mm, 1 to 2000
      */
     public static Shape slab(double thicknessMm) {
-        return new Shape(Kind.SLAB, half("thicknessMm", thicknessMm));
-    }
-
-    /**
-     * A long cylinder, ends left out.
-     *
-     * @param diameterMm diameter, mm, 1 to 2000
-     */
-    public static Shape cylinder(double diameterMm) {
-        return new Shape(Kind.CYLINDER, half("diameterMm", diameterMm));
-    }
-
-    /**
-     * A ball.
-     *
-     * @param diameterMm diameter, mm, 1 to 2000
-     */
-    public static Shape sphere(double diameterMm) {
-        return new Shape(Kind.SPHERE, half("diameterMm", diameterMm));
+        double infinite = Double.POSITIVE_INFINITY;
+        return new Shape(false, half("thicknessMm", thicknessMm), infinite, infinite);
     }
 
     /**
@@ -83,7 +54,7 @@ public final class Shape {
      * @param heightMm height of the content, mm, 1 to 2000
      */
     public static Shape tub(double diameterMm, double heightMm) {
-        return new Shape(Kind.TUB, half("diameterMm", diameterMm), half("heightMm", heightMm));
+        return new Shape(true, half("diameterMm", diameterMm), half("heightMm", heightMm));
     }
 
     /**
@@ -95,23 +66,24 @@ public final class Shape {
     public static Shape bar(double widthMm, double heightMm) {
         double one = half("widthMm", widthMm);
         double other = half("heightMm", heightMm);
-        return new Shape(Kind.BAR, Math.min(one, other), Math.max(one, other));
+        return new Shape(
+                false, Math.min(one, other), Math.max(one, other), Double.POSITIVE_INFINITY);
     }
 
     /**
      * A box: a bar cut to a length.
      *
      * @param lengthMm length, mm, 1 to 2000
-     * @throws IllegalStateException if this is not a bar
+     * @throws IllegalStateException if this has an end on all sides
      */
     public Shape ofLength(double lengthMm) {
-        if (kind != Kind.BAR) {
+        if (round || Double.isFinite(halvesM[2])) {
             throw new IllegalStateException(
-                    "a %s can't be given a length; start from Shape.bar".formatted(kind.words()));
+                    "%s has its length already; start from Shape.bar".formatted(this));
         }
         double[] sides = {halvesM[0], halvesM[1], half("lengthMm", lengthMm)};
         Arrays.sort(sides);
-        return new Shape(Kind.BOX, sides);
+        return new Shape(false, sides);
     }
 
     private static double half(String name, double mm) {
@@ -120,56 +92,36 @@ public final class Shape {
 
     /** {@return shortest way from the middle to the surface, m} */
     public double halfThicknessM() {
-        return kind == Kind.TUB ? Math.min(halvesM[0], halvesM[1]) : halvesM[0];
+        return round ? Math.min(halvesM[0], halvesM[1]) : halvesM[0];
     }
 
     /** {@return surface that is cooled, by volume, m² per m³} */
     public double surfacePerVolumePerM() {
-        return switch (kind) {
-            case SLAB -> 1 / halvesM[0];
-            case CYLINDER -> 2 / halvesM[0];
-            case SPHERE -> 3 / halvesM[0];
-            case TUB -> 2 / halvesM[0] + 1 / halvesM[1];
-            default -> Arrays.stream(halvesM).map(half -> 1 / half).sum();
-        };
+        return round
+                ? 2 / halvesM[0] + 1 / halvesM[1]
+                : Arrays.stream(halvesM).map(half -> 1 / half).sum();
     }
 
-    /**
-     * {@return volume, L}
-     *
-     * @throws IllegalStateException if the shape has no end
-     */
+    /** {@return volume, L; infinite if the shape has no end} */
     public double volumeL() {
-        if (kind == Kind.SPHERE) {
-            return 4000 * Math.PI / 3 * Math.pow(halvesM[0], 3);
-        }
-        if (kind == Kind.TUB) {
-            return 2000 * Math.PI * halvesM[0] * halvesM[0] * halvesM[1];
-        }
-        if (kind == Kind.BOX) {
-            return 8000 * halvesM[0] * halvesM[1] * halvesM[2];
-        }
-        throw new IllegalStateException(
-                "a %s has no end, so it has no volume".formatted(kind.words()));
+        return round
+                ? 2000 * Math.PI * halvesM[0] * halvesM[0] * halvesM[1]
+                : 8000 * halvesM[0] * halvesM[1] * halvesM[2];
     }
 
     /**
-     * {@return the dimension E, 1 for a slab to 3 for a ball}
+     * {@return the dimension E, 1 for a slab to 3 for a cube}
      *
      * @param biot outside against inside conduction, h·L/k, more than zero
      */
     public double dimension(double biot) {
         Require.positive("biot", biot, "");
-        return switch (kind) {
-            case SLAB -> 1;
-            case CYLINDER -> 2;
-            case SPHERE -> 3;
-            default -> {
-                double l = halfThicknessM();
-                double middle = kind == Kind.TUB ? tubMiddle(biot / l) : boxMiddle(biot / l);
-                yield Math.min(3, Math.max(1, l * l * (0.5 + 1 / biot) / middle));
-            }
-        };
+        if (Double.isInfinite(halvesM[1])) {
+            return 1;
+        }
+        double l = halfThicknessM();
+        double middle = round ? tubMiddle(biot / l) : boxMiddle(biot / l);
+        return Math.min(3, Math.max(1, l * l * (0.5 + 1 / biot) / middle));
     }
 
     /**
@@ -209,7 +161,7 @@ public final class Shape {
             double beta = SlabSeries.root(c * a, n);
             double lambda = beta / a;
             u -= weight(beta) / (lambda * lambda) / fin(lambda, b, c);
-            for (int m = 0; kind == Kind.BOX && m < TERMS; m++) {
+            for (int m = 0; Double.isFinite(halvesM[2]) && m < TERMS; m++) {
                 double other = SlabSeries.root(c * b, m);
                 double kappa = Math.hypot(lambda, other / b);
                 double share = weight(beta) * weight(other) / (kappa * kappa);
@@ -251,7 +203,7 @@ public final class Shape {
 
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(kind.words());
+        StringBuilder text = new StringBuilder(round ? "tub" : "box");
         for (double half : halvesM) {
             text.append(' ').append(Require.format(2000 * half)).append(" mm");
         }

@@ -36,7 +36,6 @@ public final class Brine {
      * {@value #EUTECTIC_C}}
      *
      * @param saltPercent salt, % by mass of salt and water, 0 to 100
-     * @throws IllegalArgumentException if the share is outside 0 to 100
      */
     public static double freezingPointC(double saltPercent) {
         Require.within("saltPercent", saltPercent, SHARE);
@@ -73,7 +72,6 @@ public final class Brine {
      * it stays undissolved}
      *
      * @param waterG liquid water, melted ice included, g, more than zero
-     * @throws IllegalArgumentException if there is no water
      */
     public static double mostDissolvedSaltG(double waterG) {
         Require.positive("waterG", waterG, "g");

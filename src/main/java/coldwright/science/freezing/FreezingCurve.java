@@ -6,6 +6,7 @@ import coldwright.science.Temperature;
 import coldwright.words.Phrase;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * How much of a mix's water is ice at each temperature, in equilibrium.
@@ -35,7 +36,7 @@ public final class FreezingCurve implements Commented {
         this.solution = solution;
         this.line = IceLine.of(solution);
         this.freezingPointC = line.temperatureC(solution.waterG() / 1000);
-        this.limitC = MaximalFreezeConcentration.temperatureC(solution);
+        this.limitC = maximalFreezeConcentrationC(solution);
     }
 
     /** {@return the temperature at which the first ice is stable, °C, 0 or below} */
@@ -59,7 +60,6 @@ public final class FreezingCurve implements Commented {
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return % of the water, 0 to 100; 0 at the initial freezing point and above
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double icePercentAt(double temperatureC) {
         return 100 * (1 - liquidG(temperatureC) / solution.waterG());
@@ -69,7 +69,6 @@ public final class FreezingCurve implements Commented {
      * {@return mass of ice, g, of the water of the solution}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double iceG(double temperatureC) {
         return solution.waterG() - liquidG(temperatureC);
@@ -106,12 +105,31 @@ public final class FreezingCurve implements Commented {
      * mass; ideal particles carry no mass here}
      *
      * @param temperatureC temperature, °C, −60 to 120
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double concentratedPhaseSolidsPercent(double temperatureC) {
         double solutesG = solution.totalG() - solution.waterG();
         double phaseG = solutesG + liquidG(temperatureC);
         return phaseG == 0 ? 0 : 100 * solutesG / phaseG;
+    }
+
+    /**
+     * Tm′ of a solution, °C, where ice stops growing because the syrup between the crystals is so
+     * thick that no more water reaches them; −120 if nothing in it sets a limit. Each solute has
+     * its own; a mixture's is taken as their mean by mass, a rule of this project that is exact for
+     * one solute and for similar solutes. Salts and ideal particles do not count. Sucrose: −34 °C
+     * at about 80 % (from memory, Y. Roos and M. Karel, Int. J. Food Sci. Technol. 26 (1991) 553;
+     * the −32 °C of older work is another definition).
+     */
+    static double maximalFreezeConcentrationC(Solution solution) {
+        double weighted = 0;
+        double massG = 0;
+        for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
+            if (!part.getKey().isSalt()) {
+                weighted += part.getValue() * part.getKey().iceStopsC();
+                massG += part.getValue();
+            }
+        }
+        return massG > 0 ? weighted / massG : IceActivity.COLDEST_C;
     }
 
     @Override

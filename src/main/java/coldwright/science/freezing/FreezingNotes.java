@@ -10,7 +10,8 @@ import java.util.Map;
 
 /** Comments on an answer: ranges, guesses, and where freezing ends. */
 final class FreezingNotes {
-    private static final String AREA = "science.freezing";
+    /** How far the end of freezing may be off, °C: from memory. */
+    private static final double LIMIT_UNSURE_C = 3;
 
     /** Solutes with less than this share of all particles are not mentioned, %. */
     private static final double MENTIONED_PERCENT = 10;
@@ -54,7 +55,7 @@ final class FreezingNotes {
             notes.add(
                     phrase(freezingPointAccuracy.alcoholMixed() ? "alcohol-mixed" : "salt-mixed"));
         }
-        double limitC = MaximalFreezeConcentration.temperatureC(solution);
+        double limitC = FreezingCurve.maximalFreezeConcentrationC(solution);
         if (freezingPointC < limitC) {
             notes.add(phrase("too-thick", limitC));
         }
@@ -88,7 +89,12 @@ final class FreezingNotes {
                                                     Rounded.hundredth(coldestC),
                                                     names(beyond))));
             if (endC > Temperature.COLDEST_C) {
-                notes.add(phrase("no-more-ice", endC, curve.concentratedPhaseSolidsPercent(endC)));
+                notes.add(
+                        phrase(
+                                "no-more-ice",
+                                endC,
+                                curve.concentratedPhaseSolidsPercent(endC),
+                                LIMIT_UNSURE_C));
             }
         }
         return List.copyOf(notes);
@@ -137,7 +143,7 @@ final class FreezingNotes {
     }
 
     private static Phrase phrase(String key, Object... values) {
-        return Phrase.of(AREA, key, values);
+        return Phrase.of("science.freezing", key, values);
     }
 
     private static double rough(double value) {

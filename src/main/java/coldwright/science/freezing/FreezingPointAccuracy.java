@@ -33,10 +33,7 @@ final class FreezingPointAccuracy {
 
     FreezingPointAccuracy(Solution solution) {
         this.solution = solution;
-        double ideal = 0;
-        for (double millimol : solution.idealMillimol().values()) {
-            ideal += millimol / 1000;
-        }
+        double ideal = solution.idealMol();
         double all = ideal;
         for (Solute solute : solution.massG().keySet()) {
             all += particles(solute);

@@ -1,7 +1,6 @@
 package coldwright.science.freezing;
 
 import coldwright.science.Require;
-import coldwright.science.Sorted;
 import coldwright.science.Temperature;
 
 /**
@@ -26,9 +25,6 @@ public final class IceActivity {
     public static final double COLDEST_C = -120;
 
     private static final double RATIO_AT_ZERO = rawLnRatio(Temperature.ZERO_C_IN_K);
-    private static final int STEPS = 2400;
-    private static final double STEP_C = -COLDEST_C / STEPS;
-    private static final double[] TABLE = table();
     private static final Require.Range RANGE = new Require.Range(COLDEST_C, 0, "°C");
 
     private IceActivity() {}
@@ -37,7 +33,6 @@ public final class IceActivity {
      * {@return water activity of ice, 1 at 0 °C and falling below it}
      *
      * @param temperatureC temperature, °C, {@value #COLDEST_C} to 0
-     * @throws IllegalArgumentException if the temperature is outside the range or not a number
      */
     public static double waterActivity(double temperatureC) {
         return Math.exp(-minusLn(Require.within("temperatureC", temperatureC, RANGE)));
@@ -51,7 +46,7 @@ public final class IceActivity {
      * @throws IllegalArgumentException if no ice in the range has that activity
      */
     public static double temperatureC(double waterActivity) {
-        double least = Math.exp(-TABLE[STEPS]);
+        double least = Math.exp(-minusLn(COLDEST_C));
         Require.within("waterActivity", waterActivity, new Require.Range(least, 1, ""));
         return temperatureOfMinusLnC(-Math.log(waterActivity));
     }
@@ -62,32 +57,23 @@ public final class IceActivity {
     }
 
     /**
-     * The temperature, °C, at which −ln of ice's water activity has a value; the coldest one for
-     * any greater value. A table of 0.05 °C steps, refined by two Newton steps: within 1e-9 °C of
-     * the closed form.
+     * The temperature, °C, at which −ln of ice's water activity has a value; the coldest at most.
      */
     static double temperatureOfMinusLnC(double minusLn) {
         if (minusLn <= 0) {
             return 0;
         }
-        if (minusLn >= TABLE[STEPS]) {
-            return COLDEST_C;
+        double warm = 0;
+        double cold = COLDEST_C;
+        for (int i = 0; i < 60; i++) {
+            double middle = (warm + cold) / 2;
+            if (minusLn(middle) < minusLn) {
+                warm = middle;
+            } else {
+                cold = middle;
+            }
         }
-        int low = Sorted.place(TABLE, TABLE.length, minusLn);
-        double slope = (TABLE[low + 1] - TABLE[low]) / STEP_C;
-        double temperatureC = -STEP_C * low - (minusLn - TABLE[low]) / slope;
-        for (int i = 0; i < 2; i++) {
-            temperatureC -= (minusLn - minusLn(temperatureC)) / slope;
-        }
-        return Math.min(0, Math.max(COLDEST_C, temperatureC));
-    }
-
-    private static double[] table() {
-        double[] values = new double[STEPS + 1];
-        for (int i = 0; i <= STEPS; i++) {
-            values[i] = minusLn(-STEP_C * i);
-        }
-        return values;
+        return warm;
     }
 
     private static double rawLnRatio(double temperatureK) {

@@ -157,10 +157,6 @@ final class IceLine {
     /** Effective particles by node, mol, of molecules and of salts (null if none); ideal ones. */
     private record Groups(double[] molecules, double[] salts, double ideal, double eutecticC) {
         static Groups of(Solution solution) {
-            double ideal = 0;
-            for (double millimol : solution.idealMillimol().values()) {
-                ideal += millimol / 1000;
-            }
             double[] molecules = null;
             double[] salts = null;
             double eutecticC = 0;
@@ -174,7 +170,7 @@ final class IceLine {
                     molecules = added(molecules, mol, solute);
                 }
             }
-            return new Groups(molecules, salts, ideal, eutecticC);
+            return new Groups(molecules, salts, solution.idealMol(), eutecticC);
         }
 
         Groups withoutSalts() {

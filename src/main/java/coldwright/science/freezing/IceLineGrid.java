@@ -1,6 +1,6 @@
 package coldwright.science.freezing;
 
-import coldwright.science.Sorted;
+import java.util.Arrays;
 
 /**
  * A common grid along the ice line, so that reading a curve takes a few multiplications.
@@ -38,7 +38,8 @@ final class IceLineGrid {
 
     /** Temperature at which {@link #minusLn} has a value, °C. */
     static double temperatureOfMinusLnC(double minusLn) {
-        int low = Sorted.place(LOSS, LOSS.length, minusLn);
+        int found = Arrays.binarySearch(LOSS, minusLn);
+        int low = Math.max(0, Math.min(LAST - 1, found >= 0 ? found : -found - 2));
         double slope = (LOSS[low + 1] - LOSS[low]) / (temperatureC(low) - temperatureC(low + 1));
         double t = temperatureC(low) - (minusLn - LOSS[low]) / slope;
         for (int i = 0; i < 3; i++) {

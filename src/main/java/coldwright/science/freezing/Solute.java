@@ -1,5 +1,8 @@
 package coldwright.science.freezing;
 
+import coldwright.science.freezing.SoluteActivity.Electrolyte;
+import coldwright.science.freezing.SoluteActivity.Margules;
+import coldwright.science.freezing.SoluteActivity.WeakAcid;
 import coldwright.words.Phrase;
 
 import java.util.Arrays;
@@ -35,71 +38,43 @@ public enum Solute {
     MALTOSE(342.296, Margules.upTo(0.15, 3.896, 112.5, -644.5), -32, crc(-5.35, 1)),
 
     /** One half of lactose: taken as glucose, whose Norrish constant is the same (memory). */
-    GALACTOSE(
-            180.156,
-            Margules.upTo(0.29, 2.775, -5.265),
-            -45,
-            Validity.unmeasured("like-glucose", 3)),
+    GALACTOSE(GLUCOSE, 180.156, -45, 3),
 
     /** The sugar of mushrooms: taken as sucrose. */
-    TREHALOSE(
-            342.296,
-            Margules.upTo(0.18, 5.922, 57.13, -351.9),
-            -30,
-            Validity.unmeasured("like-sucrose", 3)),
+    TREHALOSE(SUCROSE, 342.296, -30, 3),
 
     /** A rare sugar, a mirror of fructose at one carbon: taken as fructose. */
-    ALLULOSE(
-            180.156,
-            Margules.upTo(0.29, 1.966, -2.439),
-            -46,
-            Validity.unmeasured("like-fructose", 3)),
+    ALLULOSE(FRUCTOSE, 180.156, -46, 3),
 
     /** Glucose and fructose, joined at another carbon than in sucrose: taken as sucrose. */
-    ISOMALTULOSE(
-            342.296,
-            Margules.upTo(0.18, 5.922, 57.13, -351.9),
-            -34,
-            Validity.unmeasured("like-sucrose", 3)),
+    ISOMALTULOSE(SUCROSE, 342.296, -34, 3),
 
     /** Sugar alcohol of maltose: taken as maltose, with its own molar mass. */
-    MALTITOL(
-            344.313,
-            Margules.upTo(0.15, 3.896, 112.5, -644.5),
-            -34,
-            Validity.unmeasured("like-maltose", 4)),
+    MALTITOL(MALTOSE, 344.313, -34, 4),
 
     /** Two sugar alcohols of isomaltulose, without crystal water: taken as sucrose. */
-    ISOMALT(
-            344.313,
-            Margules.upTo(0.18, 5.922, 57.13, -351.9),
-            -34,
-            Validity.unmeasured("like-sucrose", 4)),
+    ISOMALT(SUCROSE, 344.313, -34, 4),
 
     /** Sugar alcohol of lactose, without crystal water: taken as lactose. */
-    LACTITOL(
-            344.313,
-            Margules.upTo(0.25, 6.822, -19.93),
-            -30,
-            Validity.unmeasured("like-lactose", 4)),
+    LACTITOL(LACTOSE, 344.313, -30, 4),
 
-    /** Sugar alcohol, K = 0.906 at 25 °C; see {@link Polyols}. Two of its CRC rows set the 0.7. */
-    MANNITOL(182.171, Polyols.of(0.906), -40, crc(-1.69, 1)),
+    /** Sugar alcohol. Two of its CRC rows set the 0.7 of the other polyols. */
+    MANNITOL(182.171, polyol(0.906), -40, crc(-1.69, 1)),
 
-    /** Sugar alcohol, K = 1.65 at 25 °C; see {@link Polyols}. */
-    SORBITOL(182.172, Polyols.of(1.65), -49, Polyols.VALIDITY),
+    /** Sugar alcohol. */
+    SORBITOL(182.172, polyol(1.65), -49, Validity.unmeasured("activity", 4)),
 
-    /** Sugar alcohol, K = 1.66 at 25 °C; see {@link Polyols}. */
-    XYLITOL(152.146, Polyols.of(1.66), -57, Polyols.VALIDITY),
+    /** Sugar alcohol. */
+    XYLITOL(152.146, polyol(1.66), -57, Validity.unmeasured("activity", 4)),
 
-    /** Sugar alcohol, K = 1.34 at 25 °C; see {@link Polyols}. */
-    ERYTHRITOL(122.12, Polyols.of(1.34), -57, Polyols.VALIDITY),
+    /** Sugar alcohol. */
+    ERYTHRITOL(122.12, polyol(1.34), -57, Validity.unmeasured("activity", 4)),
 
     /** Glycerine. Fitted to five CRC rows and the eutectic 66.7 %, −46.5 °C (from memory). */
     GLYCEROL(92.094, Margules.upTo(0.6, 2.608, -4.144), -65, crc(-46.5, 1)),
 
-    /** Drinking alcohol; see {@link EthanolActivity}. */
-    ETHANOL(46.068, new EthanolActivity(), -115, crc(-49.5, 1.5)),
+    /** Drinking alcohol; see {@code SoluteActivity.Ethanol}. */
+    ETHANOL(46.068, new SoluteActivity.Ethanol(), -115, crc(-49.5, 1.5)),
 
     /** Table salt. Fitted to six CRC rows and the eutectic 23.3 %, −21.1 °C. */
     SODIUM_CHLORIDE(
@@ -153,6 +128,15 @@ public enum Solute {
     private final Eutectic eutectic;
     private final Validity validity;
     private volatile double[] effectiveParticles;
+
+    /** A solute without measurements of its own, taken as another. */
+    Solute(Solute like, double molarMassGPerMol, double iceStopsC, double errorPercent) {
+        this(
+                molarMassGPerMol,
+                like.binding,
+                iceStopsC,
+                Validity.unmeasured("like-" + like.displayName(), errorPercent));
+    }
 
     Solute(double molarMassGPerMol, SoluteActivity binding, double iceStopsC, Validity validity) {
         this.molarMassGPerMol = molarMassGPerMol;
@@ -245,6 +229,21 @@ public enum Solute {
             effectiveParticles = made;
         }
         return made;
+    }
+
+    /**
+     * A sugar alcohol without a freezing table of its own, by Norrish's constant K at 25 °C (table
+     * 3 of an open review, pmc.ncbi.nlm.nih.gov PMC2836749: sorbitol 1.65, xylitol 1.66, erythritol
+     * 1.34, mannitol 0.906, glycerol 1.16).
+     *
+     * <p>Near 0 °C it is larger, because these solutions give off heat when diluted: the CRC
+     * freezing points give 1.6 for mannitol and 2.3 for glycerol, 0.7 and 1.1 more. Mannitol's 0.7
+     * is added here, by judgement; the fall with concentration is glycerol's. A Japanese
+     * measurement (Nippon Shokuhin Kagaku Kogaku Kaishi 44 (1997) 380, abstract read) finds that
+     * such polyols freeze slightly above the sugars they come from, as they do here.
+     */
+    private static Margules polyol(double norrishAt25C) {
+        return Margules.upTo(0.3, norrishAt25C + 0.7, -2.5);
     }
 
     private static Validity crc(double coldestC, double errorPercent) {

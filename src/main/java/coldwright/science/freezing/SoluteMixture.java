@@ -1,5 +1,9 @@
 package coldwright.science.freezing;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
 /**
  * Water activity of molecules, salts and ideal particles in the same water.
  *
@@ -15,8 +19,7 @@ package coldwright.science.freezing;
  * than 0.5 % in ice cream (by Gucker, Pickard and Planck's heats for sucrose, from memory).
  */
 final class SoluteMixture {
-    private final Strand molecules;
-    private final Strand salts;
+    private final List<Strand> strands;
     private final double idealPerX;
 
     /**
@@ -24,15 +27,22 @@ final class SoluteMixture {
      * null for none, and ideal particles.
      */
     SoluteMixture(double[] molecules, double[] salts, double ideal) {
-        this.molecules = molecules == null ? null : new Strand(molecules);
-        this.salts = salts == null ? null : new Strand(salts);
-        this.idealPerX = ideal / SoluteActivity.WATER_MOL_PER_KG;
+        strands =
+                Stream.of(Optional.ofNullable(molecules), Optional.ofNullable(salts))
+                        .flatMap(Optional::stream)
+                        .map(Strand::new)
+                        .toList();
+        idealPerX = ideal / SoluteActivity.WATER_MOL_PER_KG;
     }
 
     /** Effective particles of the whole, mol, at each node of the grid. */
     double[] particles() {
         double[] all = new double[IceLineGrid.LAST + 1];
-        all[0] = slopeAtZero() * SoluteActivity.WATER_MOL_PER_KG;
+        double slopeAtZero = idealPerX;
+        for (Strand strand : strands) {
+            slopeAtZero += strand.slopeAtZero;
+        }
+        all[0] = slopeAtZero * SoluteActivity.WATER_MOL_PER_KG;
         double guess = all[0];
         for (int i = 1; i <= IceLineGrid.LAST; i++) {
             double wanted = IceLineGrid.minusLnAtNode(i);
@@ -51,21 +61,11 @@ final class SoluteMixture {
     private double solve(double wanted, double guess) {
         double sum = idealPerX * guess;
         double slope = idealPerX;
-        if (molecules != null) {
-            sum += molecules.minusLn(guess);
-            slope += molecules.slope();
-        }
-        if (salts != null) {
-            sum += salts.minusLn(guess);
-            slope += salts.slope();
+        for (Strand strand : strands) {
+            sum += strand.minusLn(guess);
+            slope += strand.slope;
         }
         return guess + (wanted - sum) / slope;
-    }
-
-    private double slopeAtZero() {
-        return idealPerX
-                + (molecules == null ? 0 : molecules.slopeAtZero())
-                + (salts == null ? 0 : salts.slopeAtZero());
     }
 
     /** One group: −ln a_w against x, as piecewise parabolas that remember the last piece. */
@@ -75,6 +75,8 @@ final class SoluteMixture {
         private int place = -1;
         private double first;
         private double second;
+
+        /** The slope at the last x read. */
         private double slope;
 
         Strand(double[] particles) {
@@ -86,15 +88,6 @@ final class SoluteMixture {
                                 / particles[i];
             }
             moveTo(0);
-        }
-
-        double slopeAtZero() {
-            return slopeAtZero;
-        }
-
-        /** The slope at the last x read. */
-        double slope() {
-            return slope;
         }
 
         double minusLn(double x) {

@@ -40,12 +40,15 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * @throws IllegalArgumentException if there is no water or an amount is negative
      */
     public Solution {
-        requireWater(waterG);
+        Require.positive("waterG", waterG, "g");
         EnumMap<Solute, Double> solutes = new EnumMap<>(Solute.class);
-        massG.forEach((solute, g) -> solutes.put(solute, amount(solute.displayName(), g, "g")));
+        massG.forEach(
+                (solute, g) ->
+                        solutes.put(solute, Require.notNegative(solute.displayName(), g, "g")));
         massG = Collections.unmodifiableMap(solutes);
         LinkedHashMap<String, Double> ideal = new LinkedHashMap<>();
-        idealMillimol.forEach((what, mmol) -> ideal.put(what, amount(what, mmol, "mmol")));
+        idealMillimol.forEach(
+                (what, mmol) -> ideal.put(what, Require.notNegative(what, mmol, "mmol")));
         idealMillimol = Collections.unmodifiableMap(ideal);
     }
 
@@ -53,7 +56,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * Pure water, to add solutes to.
      *
      * @param waterG water, g, more than zero
-     * @throws IllegalArgumentException if there is no water
      */
     public static Solution inWater(double waterG) {
         return new Solution(waterG, Map.of(), Map.of());
@@ -64,13 +66,12 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      *
      * @param moreG mass to add, g, zero or more
      * @param solute what to add, without crystal water
-     * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution with(double moreG, Solute solute) {
         Require.that(solute != null, "the solute is missing; name one, such as Solute.SUCROSE");
         EnumMap<Solute, Double> all = new EnumMap<>(Solute.class);
         all.putAll(massG);
-        all.merge(solute, amount(solute.displayName(), moreG, "g"), Double::sum);
+        all.merge(solute, Require.notNegative(solute.displayName(), moreG, "g"), Double::sum);
         return new Solution(waterG, all, idealMillimol);
     }
 
@@ -86,10 +87,10 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      * The same with more water.
      *
      * @param moreG water to add, g, zero or more
-     * @throws IllegalArgumentException if the mass is negative or not a number
      */
     public Solution withWater(double moreG) {
-        return new Solution(waterG + amount("water", moreG, "g"), massG, idealMillimol);
+        return new Solution(
+                waterG + Require.notNegative("water", moreG, "g"), massG, idealMillimol);
     }
 
     /**
@@ -97,11 +98,10 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      *
      * @param millimol particles (osmoles), mmol, zero or more
      * @param what their name in the notes
-     * @throws IllegalArgumentException if the amount is negative or not a number
      */
     public Solution withIdealParticles(double millimol, String what) {
         LinkedHashMap<String, Double> all = new LinkedHashMap<>(idealMillimol);
-        all.merge(what, amount(what, millimol, "mmol"), Double::sum);
+        all.merge(what, Require.notNegative(what, millimol, "mmol"), Double::sum);
         return new Solution(waterG, massG, all);
     }
 
@@ -110,6 +110,15 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
         double sum = waterG;
         for (double g : massG.values()) {
             sum += g;
+        }
+        return sum;
+    }
+
+    /** {@return particles counted as ideal, mol} */
+    public double idealMol() {
+        double sum = 0;
+        for (double millimol : idealMillimol.values()) {
+            sum += millimol / 1000;
         }
         return sum;
     }
@@ -128,7 +137,6 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
      *
      * @param temperatureC temperature, °C, −60 to 120
      * @return water activity, 1 for pure water; never under 0.40, that of ice at −120 °C
-     * @throws IllegalArgumentException if the temperature is outside the range
      */
     public double waterActivity(double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
@@ -160,14 +168,5 @@ public record Solution(double waterG, Map<Solute, Double> massG, Map<String, Dou
     @Override
     public List<Phrase> comments() {
         return FreezingNotes.of(this, freezingPointC());
-    }
-
-    private static void requireWater(double waterG) {
-        Require.that(waterG != 0, "waterG is 0 g; it must be more than zero");
-        Require.positive("waterG", waterG, "g");
-    }
-
-    private static double amount(String what, double amount, String unit) {
-        return Require.notNegative(what, amount, unit);
     }
 }

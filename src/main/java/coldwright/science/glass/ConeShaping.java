@@ -65,15 +65,6 @@ public record ConeShaping(Wafer wafer, double ironC, double roomC, Surroundings 
         return new ConeShaping(wafer, temperatureC, roomC, surroundings);
     }
 
-    /**
-     * The same in another room.
-     *
-     * @param temperatureC °C, −30 to 50
-     */
-    public ConeShaping inRoomAt(double temperatureC) {
-        return new ConeShaping(wafer, ironC, temperatureC, surroundings);
-    }
-
     /** The same, cooled in other surroundings. */
     public ConeShaping cooled(Surroundings place) {
         return new ConeShaping(wafer, ironC, roomC, place);

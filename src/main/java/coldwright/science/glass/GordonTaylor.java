@@ -42,15 +42,6 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
         return new GordonTaylor(100 - dryPercent, Map.of(part, dryPercent));
     }
 
-    /**
-     * The same with more water.
-     *
-     * @param moreWaterG water to add, g
-     */
-    public GordonTaylor withWater(double moreWaterG) {
-        return new GordonTaylor(waterG + Require.notNegative("moreWaterG", moreWaterG, "g"), dryG);
-    }
-
     /** {@return the glass transition, °C} */
     public double glassTransitionC() {
         double pull = waterG * WATER_C;
@@ -61,30 +52,5 @@ public record GordonTaylor(double waterG, Map<SugarGlass, Double> dryG) {
             weight += w;
         }
         return pull / weight;
-    }
-
-    /**
-     * {@return the water that brings the glass transition down to a temperature, g per 100 g of dry
-     * matter}
-     *
-     * @param temperatureC wanted glass transition, °C, above that of water and below that of the
-     *     dry blend
-     * @throws IllegalArgumentException if no amount of water does
-     */
-    public double waterPer100gDryAt(double temperatureC) {
-        double pull = 0;
-        double weight = 0;
-        double dry = 0;
-        for (Map.Entry<SugarGlass, Double> e : dryG.entrySet()) {
-            double w = e.getValue() / e.getKey().gordonTaylorConstant();
-            pull += w * e.getKey().dryGlassTransitionC().middle();
-            weight += w;
-            dry += e.getValue();
-        }
-        Require.positive("dry mass of the blend", dry, "g");
-        Require.within(
-                "temperatureC", temperatureC, new Require.Range(WATER_C + 1, pull / weight, "°C"));
-        double water = (pull - weight * temperatureC) / (temperatureC - WATER_C);
-        return 100 * water / dry;
     }
 }

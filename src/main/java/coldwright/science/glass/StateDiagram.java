@@ -55,7 +55,9 @@ public record StateDiagram(SugarGlass sugar) implements Commented {
      */
     public double iceMeltsC(double sugarPercent) {
         Require.within("sugarPercent", sugarPercent, SYRUP);
-        return Solution.inWater(100 - sugarPercent).with(sugarPercent, solute()).freezingPointC();
+        return Solution.inWater(100 - sugarPercent)
+                .with(sugarPercent, Solute.valueOf(sugar.name()))
+                .freezingPointC();
     }
 
     /**
@@ -83,15 +85,5 @@ public record StateDiagram(SugarGlass sugar) implements Commented {
                                 SUCROSE_ONSET_OF_MELTING_C,
                                 SUCROSE_MOST_CONCENTRATED_PERCENT)
                         : Phrase.of("science.glass", "end-unknown"));
-    }
-
-    private Solute solute() {
-        return switch (sugar) {
-            case GLUCOSE -> Solute.GLUCOSE;
-            case FRUCTOSE -> Solute.FRUCTOSE;
-            case LACTOSE -> Solute.LACTOSE;
-            case MALTOSE -> Solute.MALTOSE;
-            default -> Solute.SUCROSE;
-        };
     }
 }

@@ -4,10 +4,7 @@ import coldwright.science.Require;
 import coldwright.science.Temperature;
 import coldwright.science.freezing.Solute;
 import coldwright.science.freezing.Solution;
-import coldwright.words.Phrase;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -21,10 +18,9 @@ import java.util.Map;
  * coefficients were read in an open-source model of sap flow that cites it; the book was not
  * opened.
  *
- * <p>Range: {@value #WARMEST_C} to {@value #SURE_TO_C} °C and up to {@value #STRONGEST_PERCENT} %.
- * For the freeze-concentrated liquid of an ice it is extrapolated to colder and stronger syrup:
- * there it is a trend, within a factor of about three (its pole is at −91 °C, near the state
- * diagram of sucrose). {@link #notes} warns of it.
+ * <p>Range: 0 to 80 °C and up to 75 %. For the freeze-concentrated liquid of an ice it is
+ * extrapolated to colder and stronger syrup: there it is a trend, within a factor of about three
+ * (its pole is at −91 °C, near the state diagram of sucrose).
  *
  * <p>Error: against the CRC Handbook at 20 °C below 4 % (see the published tests); towards 0 °C up
  * to some 10 %, from memory of older tables.
@@ -35,15 +31,6 @@ import java.util.Map;
  * even smaller factors, set by judgement; none of this matters below a few percent of them.
  */
 public final class SyrupViscosity {
-    /** Strongest syrup that the source covers, % by mass. */
-    public static final double STRONGEST_PERCENT = 75;
-
-    /** Coldest temperature that the source covers, °C. */
-    public static final double SURE_TO_C = 0;
-
-    /** Warmest temperature that the source covers, °C. */
-    public static final double WARMEST_C = 80;
-
     /** Grams of sucrose as thick as one gram of a monosaccharide; from memory, 0.92 to 0.97. */
     public static final double MONOSACCHARIDE_SHARE = 0.94;
 
@@ -62,7 +49,6 @@ public final class SyrupViscosity {
      *
      * @param sucrosePercent sucrose, % by mass, 0 to 95 (reliable to 75)
      * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
-     * @throws IllegalArgumentException if a value is outside its range
      */
     public static double sucroseMPaS(double sucrosePercent, double temperatureC) {
         Require.within("sucrosePercent", sucrosePercent, SYRUP);
@@ -75,7 +61,6 @@ public final class SyrupViscosity {
      *
      * @param solution water and solutes
      * @param temperatureC temperature, °C, −60 to 120 (reliable from 0 to 80)
-     * @throws IllegalArgumentException if the temperature is outside its range
      */
     public static double mPaS(Solution solution, double temperatureC) {
         Temperature.require("temperatureC", temperatureC);
@@ -83,48 +68,12 @@ public final class SyrupViscosity {
     }
 
     /** {@return the strength of a sucrose syrup of the same viscosity, sucrose, % by mass} */
-    public static double likeSucrosePercent(Solution solution) {
+    private static double likeSucrosePercent(Solution solution) {
         double sucroseG = 0;
         for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
             sucroseG += part.getValue() * share(part.getKey());
         }
         return 100 * sucroseG / (sucroseG + solution.waterG());
-    }
-
-    /**
-     * {@return where the answer leaves the range of its source, in any language; empty if it
-     * doesn't}
-     *
-     * @param sucrosePercent sucrose, % by mass
-     * @param temperatureC temperature, °C
-     */
-    public static List<Phrase> comments(double sucrosePercent, double temperatureC) {
-        List<Phrase> comments = new ArrayList<>();
-        if (temperatureC < SURE_TO_C || temperatureC > WARMEST_C) {
-            comments.add(
-                    Phrase.of(
-                            "science.glass",
-                            "beyond-temperature",
-                            temperatureC,
-                            SURE_TO_C,
-                            WARMEST_C));
-        }
-        if (sucrosePercent > STRONGEST_PERCENT) {
-            comments.add(
-                    Phrase.of(
-                            "science.glass", "beyond-strength", sucrosePercent, STRONGEST_PERCENT));
-        }
-        return List.copyOf(comments);
-    }
-
-    /**
-     * {@return the same as English sentences}
-     *
-     * @param sucrosePercent sucrose, % by mass
-     * @param temperatureC temperature, °C
-     */
-    public static List<String> notes(double sucrosePercent, double temperatureC) {
-        return Phrase.english(comments(sucrosePercent, temperatureC));
     }
 
     private static double share(Solute solute) {

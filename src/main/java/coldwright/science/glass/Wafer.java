@@ -131,24 +131,13 @@ public record Wafer(Composition composition, double thicknessMm) {
         return composition.percent(Component.Kind.SUGAR);
     }
 
-    private double fatPercent() {
-        return composition.percent(Component.Kind.FAT);
-    }
-
-    private double proteinPercent() {
-        return composition.percent(Component.Kind.PROTEIN);
-    }
-
-    private double starchPercent() {
-        return composition.percent(Component.Kind.CARBOHYDRATE);
-    }
-
     /** {@return heat capacity, J/(g·K)} */
     public double heatCapacityJPerGK() {
         return (waterPercent() * CP_WATER
-                        + (sugarPercent() + starchPercent()) * CP_CARBOHYDRATE
-                        + proteinPercent() * CP_PROTEIN
-                        + fatPercent() * CP_FAT)
+                        + (sugarPercent() + composition.percent(Component.Kind.CARBOHYDRATE))
+                                * CP_CARBOHYDRATE
+                        + composition.percent(Component.Kind.PROTEIN) * CP_PROTEIN
+                        + composition.percent(Component.Kind.FAT) * CP_FAT)
                 / 100;
     }
 
@@ -162,17 +151,8 @@ public record Wafer(Composition composition, double thicknessMm) {
 
     /** The melt of sugar and its share of the water that binds the wafer and lets it bend. */
     public GordonTaylor sugarPhase() {
-        double share = waterPercent() / (100 - fatPercent() - waterPercent());
+        double share =
+                waterPercent() / (100 - composition.percent(Component.Kind.FAT) - waterPercent());
         return new GordonTaylor(share * sugarPercent(), Map.of(SugarGlass.SUCROSE, sugarPercent()));
-    }
-
-    /** The wafer's walls as if sugar, starch and protein were one phase: the stiff limit. */
-    public GordonTaylor wholeMatrix() {
-        return new GordonTaylor(
-                waterPercent(),
-                Map.of(
-                        SugarGlass.SUCROSE, sugarPercent(),
-                        SugarGlass.STARCH, starchPercent(),
-                        SugarGlass.GLUTEN, proteinPercent()));
     }
 }

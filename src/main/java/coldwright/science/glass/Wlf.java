@@ -34,7 +34,6 @@ public final class Wlf {
      * glass transition}
      *
      * @param aboveGlassC how far above the glass transition, °C, 0 to 100
-     * @throws IllegalArgumentException if it is outside the range
      */
     public static double logPaS(double aboveGlassC) {
         Require.within("aboveGlassC", aboveGlassC, ABOVE);
@@ -46,7 +45,6 @@ public final class Wlf {
      * transition}
      *
      * @param logPaS log₁₀ of the viscosity in Pa·s, from 0.5 to 12
-     * @throws IllegalArgumentException if it is outside the range
      */
     public static double aboveGlassC(double logPaS) {
         Require.within(

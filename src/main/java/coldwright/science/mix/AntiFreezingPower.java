@@ -1,9 +1,6 @@
 package coldwright.science.mix;
 
 import coldwright.science.freezing.Solute;
-import coldwright.science.freezing.Solution;
-
-import java.util.Map;
 
 /**
  * Anti-freezing power of a gram, relative to sucrose: a rule of thumb by molar mass.
@@ -27,23 +24,6 @@ public final class AntiFreezingPower {
     /** {@return power of a gram, each ion of a salt counted, sucrose 1} */
     public static double perGramOfIons(Solute solute) {
         return perGram(solute) * ions(solute);
-    }
-
-    /**
-     * Power of all solutes of a mix, ions counted, milk salts included.
-     *
-     * @return grams of sucrose of the same power in 100 g of mix
-     */
-    public static double per100g(Mix mix) {
-        Solution solution = mix.solution();
-        double sucroseG = 0;
-        for (Map.Entry<Solute, Double> part : solution.massG().entrySet()) {
-            sucroseG += part.getValue() * perGramOfIons(part.getKey());
-        }
-        for (double millimol : solution.idealMillimol().values()) {
-            sucroseG += millimol / 1000 * SUCROSE_G_PER_MOL;
-        }
-        return 100 * sucroseG / mix.massG();
     }
 
     /**

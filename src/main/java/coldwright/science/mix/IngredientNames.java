@@ -34,6 +34,7 @@ final class IngredientNames {
     private static final Pattern PLURAL_ES = Pattern.compile(".*(ch|sh|ss|x|o)es");
 
     private final Map<String, Ingredient> byKey = new LinkedHashMap<>();
+    private final List<Map.Entry<Key, Ingredient>> keys;
 
     IngredientNames(Collection<Ingredient> ingredients) {
         for (Ingredient ingredient : ingredients) {
@@ -45,6 +46,10 @@ final class IngredientNames {
                 put(withoutUmlauts(alias), ingredient);
             }
         }
+        keys =
+                byKey.entrySet().stream()
+                        .map(one -> Map.entry(Key.of(one.getKey()), one.getValue()))
+                        .toList();
     }
 
     /** As typed on a keyboard without umlauts: {@code Haselnuesse}. */
@@ -87,18 +92,41 @@ final class IngredientNames {
 
     /** Up to three ingredients of a similar name, the most similar first. */
     List<Ingredient> nearest(String name) {
-        String key = key(name);
-        Set<String> words = Set.copyOf(Arrays.asList(key.split(" ")));
+        Key key = Key.of(key(name));
+        Set<String> words = Set.copyOf(key.words);
         Map<Ingredient, Double> distances = new LinkedHashMap<>();
-        byKey.forEach(
-                (other, ingredient) ->
-                        distances.merge(ingredient, distance(key, words, other), Math::min));
+        for (Map.Entry<Key, Ingredient> other : keys) {
+            double distance = distance(key, words, other.getKey());
+            if (distance <= FARTHEST) {
+                distances.merge(other.getValue(), distance, Math::min);
+            }
+        }
         return distances.entrySet().stream()
-                .filter(entry -> entry.getValue() <= FARTHEST)
                 .sorted(Map.Entry.comparingByValue(Comparator.naturalOrder()))
                 .limit(SUGGESTIONS)
                 .map(Map.Entry::getKey)
                 .toList();
+    }
+
+    /** A name's key with its words and how often it has each letter. */
+    private record Key(String text, List<String> words, int[] letters) {
+        static Key of(String text) {
+            int[] letters = new int[32];
+            text.chars().forEach(c -> letters[c % letters.length]++);
+            return new Key(text, List.of(text.split(" ")), letters);
+        }
+
+        /** A number of typing errors that isn't more than there are. */
+        int leastTypos(Key other) {
+            int more = 0;
+            int fewer = 0;
+            for (int i = 0; i < letters.length; i++) {
+                int difference = letters[i] - other.letters[i];
+                more += Math.max(0, difference);
+                fewer += Math.max(0, -difference);
+            }
+            return Math.max(more, fewer);
+        }
     }
 
     /** Lower case, no accents, hyphens or plurals; numbers last, so that "40 % rum" is "rum 40". */
@@ -141,13 +169,16 @@ final class IngredientNames {
     }
 
     /** Edit distance over the longer length, less where whole words agree; 1 if it is far. */
-    private static double distance(String a, Set<String> words, String b) {
-        int longer = Math.max(1, Math.max(a.length(), b.length()));
-        String[] others = b.split(" ");
-        long shared = Arrays.stream(others).filter(words::contains).count();
-        double factor = 1 - SHARED_WORDS * shared / Math.max(words.size(), others.length);
-        return Math.abs(a.length() - b.length()) * factor > FARTHEST * longer
+    private static double distance(Key a, Set<String> words, Key b) {
+        int longer = Math.max(1, Math.max(a.text.length(), b.text.length()));
+        int least = a.leastTypos(b);
+        if (least * (1 - SHARED_WORDS) > FARTHEST * longer) {
+            return 1;
+        }
+        long shared = b.words.stream().filter(words::contains).count();
+        double factor = 1 - SHARED_WORDS * shared / Math.max(words.size(), b.words.size());
+        return least * factor > FARTHEST * longer
                 ? 1
-                : NearestWord.typos(a, b) * factor / longer;
+                : NearestWord.typos(a.text, b.text) * factor / longer;
     }
 }

@@ -118,13 +118,13 @@ public final class OwnIngredient {
         }
         if (stated.containsKey("fat")) {
             boolean milk = stated.containsKey(MSNF);
-            assumed.add(Assumption.of(milk ? "milk-fat" : "other-fat"));
+            assumed.add(assumption(milk ? "milk-fat" : "other-fat"));
         }
         if (stated.containsKey(SUGARS)) {
-            assumed.add(Assumption.of("sugars", Component.SUCROSE.words()));
+            assumed.add(assumption("sugars", Component.SUCROSE.words()));
         }
         if (stated.containsKey("other sugars")) {
-            assumed.add(Assumption.of("other-sugars"));
+            assumed.add(assumption("other-sugars"));
         }
         composition = facts.added(withRest(name, composition, new Rest(stated, sum, assumed)));
         Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
@@ -137,7 +137,7 @@ public final class OwnIngredient {
                 facts.densityKgPerL(),
                 allergens,
                 "own",
-                Assumption.words(assumed));
+                String.join("; ", Phrase.english(assumed)));
     }
 
     private record Rest(Map<String, Double> stated, double sumPercent, List<Phrase> assumed) {}
@@ -165,12 +165,12 @@ public final class OwnIngredient {
             left = totalSolids - solids;
         } else if (!rest.stated().containsKey("water")) {
             if (left > 0) {
-                rest.assumed().add(Assumption.of("rest-is-water"));
+                rest.assumed().add(assumption("rest-is-water"));
             }
             return MilkSolids.add(composition, Math.max(0, left), Component.WATER);
         }
         if (left > Composition.ROUNDING_PERCENT) {
-            rest.assumed().add(Assumption.of("unnamed", left));
+            rest.assumed().add(assumption("unnamed", left));
             return MilkSolids.add(composition, left, Component.OTHER_CARBOHYDRATE);
         }
         return composition;
@@ -278,5 +278,9 @@ public final class OwnIngredient {
             return Set.of(Allergen.MILK, Allergen.EGG);
         }
         return milk ? Set.of(Allergen.MILK) : egg ? Set.of(Allergen.EGG) : Set.of();
+    }
+
+    private static Phrase assumption(String key, Object... values) {
+        return Phrase.of("science.mix", "assumed." + key, values);
     }
 }

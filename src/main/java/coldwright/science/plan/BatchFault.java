@@ -63,6 +63,25 @@ public enum BatchFault implements Worded {
         return weight;
     }
 
+    /** {@return file name of the lesson that teaches it, without its ending} */
+    public String lesson() {
+        return switch (this) {
+            case OFF_DIET, FEW_SOLIDS, MANY_SOLIDS, LITTLE_MSNF -> "01-what-is-in-a-mix";
+            case LITTLE_FAT -> "02-an-emulsion-you-can-drink";
+            case MUCH_FAT -> "03-too-rich";
+            case NO_STABILISER, MUCH_STABILISER, MUCH_STARCH, MUCH_MSNF, MUCH_LACTOSE ->
+                    "04-four-ways-to-steady-a-mix";
+            case MUCH_SWEETNESS, LITTLE_SWEETNESS, MUCH_SUGARS -> "05-sugar-against-ice";
+            case MUCH_SALT -> "06-salt-twice";
+            case LOW_FREEZING_POINT, MUCH_ALCOHOL -> "07-a-spoon-of-rum";
+            case MUCH_ICE, LITTLE_ICE -> "08-reading-the-freezing-curve";
+            case SMALL_BATH -> "09-cold-has-to-come-from-somewhere";
+            case COARSE_CRYSTALS -> "11-why-motion-makes-it-smooth";
+            case STORAGE -> "12-the-life-of-a-crystal";
+            case MUCH_ACID, MUCH_AIR -> "14-plan-make-taste-mend";
+        };
+    }
+
     /** {@return true if a quantity of the mix decides} */
     public boolean inRecipe() {
         return quantity != null && !ofMaking();

@@ -102,7 +102,7 @@ public record BatchState(
 
     /** The range that decides whether a quantity is a fault. */
     StyleRange range(Quantity quantity) {
-        return wanted.containsKey(quantity) ? wanted.get(quantity) : Faults.range(quantity, style);
+        return wanted.containsKey(quantity) ? wanted.get(quantity) : Faults.range(quantity, this);
     }
 
     /**

@@ -87,6 +87,7 @@ final class ChangeCandidates {
             changes.add(new AmountChange(lever.sign() * g, lever.ingredient()));
             sum += cost[j] * grams[j];
         }
+        changes.sort(Comparator.comparingDouble(change -> -Math.abs(change.massG())));
         ways.add(new Way(sum, changes));
     }
 }

@@ -5,7 +5,6 @@ import coldwright.science.crystal.Texture;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
 import coldwright.science.style.Quantity;
-import coldwright.science.style.Style;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -22,39 +21,60 @@ public final class Faults {
     private static final StyleRange DISSOLVED =
             new StyleRange(Double.NEGATIVE_INFINITY, 0, "lactose");
 
-    /** Below this many days in store lactose and missing stabiliser don't show; judgement. */
+    /** Up to here lactose doesn't crystallise; judgement. */
     private static final double SHORT_DAYS = 3;
 
+    /** Up to here nobody notices that nothing stabilises it; judgement. */
+    private static final double WEEK_DAYS = 7;
+
     /** Steps of what makes a batch impossible as it is. */
-    private static final double IMPOSSIBLE_STEPS = 20;
+    static final double IMPOSSIBLE_STEPS = 20;
 
     private Faults() {}
 
     /** {@return those worth a sentence; empty for a sound batch} */
-    public static List<FoundFault> of(BatchState state) {
-        List<FoundFault> found = new ArrayList<>();
+    public static List<Finding> of(BatchState state) {
+        List<Finding> found = new ArrayList<>();
         for (BatchFault fault : BatchFault.values()) {
-            FoundFault one = measure(fault, state);
-            if (one.worthTelling()) {
+            Finding one = measure(fault, state);
+            boolean early = fault == BatchFault.NO_STABILISER && storedDays(state) <= WEEK_DAYS;
+            if (one.worthTelling() && !early) {
                 found.add(one);
             }
         }
-        found.sort(Comparator.comparingDouble(FoundFault::steps).reversed());
+        found.sort(Comparator.comparingDouble(Finding::steps).reversed());
         return List.copyOf(found);
     }
 
-    /** The range of a style that decides a fault. */
-    static StyleRange range(Quantity quantity, Style style) {
+    /**
+     * As {@link #of}, without what only follows from another of them.
+     *
+     * @return what a cook is told
+     */
+    public static List<Finding> told(BatchState state) {
+        List<Finding> all = of(state);
+        boolean liquid = all.stream().anyMatch(one -> one.fault() == BatchFault.LOW_FREEZING_POINT);
+        return liquid
+                ? all.stream().filter(one -> one.fault() != BatchFault.LITTLE_ICE).toList()
+                : all;
+    }
+
+    private static double storedDays(BatchState state) {
+        return state.frozen().storedDays().orElse(state.style().keptDays());
+    }
+
+    /** The usual range that decides a fault. */
+    static StyleRange range(Quantity quantity, BatchState state) {
         return switch (quantity) {
             case ICE_IN_THE_COLD -> CHURNED;
             case CRYSTALS -> SMOOTH;
-            case LACTOSE -> style.keptDays() > SHORT_DAYS ? DISSOLVED : style.range(quantity);
-            default -> style.range(quantity);
+            case LACTOSE -> storedDays(state) > SHORT_DAYS ? DISSOLVED : StyleRange.NONE;
+            default -> state.style().range(quantity);
         };
     }
 
     /** {@return its value and range; no steps if it is as usual} */
-    public static FoundFault measure(BatchFault fault, BatchState state) {
+    public static Finding measure(BatchFault fault, BatchState state) {
         return switch (fault) {
             case SMALL_BATH -> smallBath(state);
             case OFF_DIET -> offDiet(state);
@@ -64,58 +84,59 @@ public final class Faults {
         };
     }
 
-    private static FoundFault measured(BatchFault fault, BatchState state) {
+    private static Finding measured(BatchFault fault, BatchState state) {
         Quantity quantity = fault.quantity();
         StyleRange range = state.range(quantity);
         double value = state.of(quantity);
         double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
         double steps = fault.weight() * Math.max(0, beyond) / quantity.step();
         boolean impossible = fault == BatchFault.LOW_FREEZING_POINT && steps > 0;
-        return new FoundFault(fault, value, range, steps + (impossible ? IMPOSSIBLE_STEPS : 0));
+        return new Finding(fault, value, range, steps + (impossible ? IMPOSSIBLE_STEPS : 0), state);
     }
 
-    private static FoundFault smallBath(BatchState state) {
+    private static Finding smallBath(BatchState state) {
         boolean small =
                 !state.frozen().freezes() && state.of(Quantity.ICE_IN_THE_COLD) >= CHURNED.least();
         double least = state.frozen().leastIceG();
-        return new FoundFault(
+        return new Finding(
                 BatchFault.SMALL_BATH,
                 state.making().iceG(),
                 new StyleRange(least, Double.POSITIVE_INFINITY, "bath"),
-                small ? IMPOSSIBLE_STEPS : 0);
+                small ? IMPOSSIBLE_STEPS : 0,
+                state);
     }
 
-    private static FoundFault offDiet(BatchState state) {
+    private static Finding offDiet(BatchState state) {
         Mix batch = state.batch();
         double percent =
                 100
                         * state.diet().excludedFrom(batch).stream().mapToDouble(batch::massG).sum()
                         / batch.massG();
-        return new FoundFault(
+        return new Finding(
                 BatchFault.OFF_DIET,
                 percent,
                 new StyleRange(0, 0, "diet"),
-                percent > 0 ? IMPOSSIBLE_STEPS : 0);
+                percent > 0 ? IMPOSSIBLE_STEPS : 0,
+                state);
     }
 
-    private static FoundFault crystals(BatchState state) {
+    private static Finding crystals(BatchState state) {
         double now = state.of(Quantity.CRYSTALS);
         double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
         return felt(BatchFault.COARSE_CRYSTALS, own, state.range(Quantity.CRYSTALS), state);
     }
 
     /** Crystal growth beyond that of the same time in a steady freezer. */
-    private static FoundFault storage(BatchState state) {
+    private static Finding storage(BatchState state) {
         double now = state.of(Quantity.CRYSTALS);
         double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
         double most = Math.max(steady, state.range(Quantity.CRYSTALS).most());
         return felt(BatchFault.STORAGE, now, new StyleRange(0, most, "steady"), state);
     }
 
-    private static FoundFault felt(
-            BatchFault fault, double um, StyleRange range, BatchState state) {
+    private static Finding felt(BatchFault fault, double um, StyleRange range, BatchState state) {
         boolean counts = state.style().smooth() && state.frozen().freezes();
         double steps = fault.weight() * range.beyond(um) / Quantity.CRYSTALS.step();
-        return new FoundFault(fault, um, range, counts ? steps : 0);
+        return new Finding(fault, um, range, counts ? steps : 0, state);
     }
 }

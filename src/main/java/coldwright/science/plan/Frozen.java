@@ -3,6 +3,7 @@ package coldwright.science.plan;
 import coldwright.science.Band;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What freezing made of a batch: the one state that findings, crystals and plans share.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param crystalsUm mean size of its crystals after its storage, µm; empty if it doesn't freeze or
  *     nobody calculated it
  * @param steadyUm the same had it been stored steadily cold; empty if it was
+ * @param storedDays how long it is stored, days, if that is known
  */
 public record Frozen(
         boolean freezes,
@@ -23,7 +25,8 @@ public record Frozen(
         double leastSaltG,
         Optional<Band> drawnUm,
         Optional<Band> crystalsUm,
-        Optional<Band> steadyUm) {
+        Optional<Band> steadyUm,
+        OptionalDouble storedDays) {
     /** No verdict on crystals of what doesn't freeze. */
     public Frozen {
         drawnUm = freezes ? drawnUm : Optional.empty();
@@ -38,6 +41,12 @@ public record Frozen(
      * @return the state
      */
     public static Frozen in(double coldC) {
-        return new Frozen(true, coldC, 0, 0, Optional.empty(), Optional.empty(), Optional.empty());
+        return of(true, coldC, Optional.empty(), Optional.empty());
+    }
+
+    /** Without a bath; {@code um} are its crystals by now, {@code steadyUm} in a steady freezer. */
+    public static Frozen of(
+            boolean freezes, double coldC, Optional<Band> um, Optional<Band> steadyUm) {
+        return new Frozen(freezes, coldC, 0, 0, um, um, steadyUm, OptionalDouble.empty());
     }
 }

@@ -7,47 +7,66 @@ import coldwright.science.mix.Shelf;
 import coldwright.science.mix.Tally;
 import coldwright.words.Worded;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Predicate;
 
 /**
  * What an ingredient is for in a mix, by its composition; with how far a plan may change it. All
- * limits are judgement: no change may make another dish of it.
+ * limits are judgement: no change may make another dish of it. Where two fit, the first here
+ * counts.
  */
 public enum IngredientRole implements Worded {
-    WATER(20, 100, 0.6, Shelf.WATER),
-    SUGAR(12, 60, 1, Shelf.SUCROSE),
-    /** Simple sugars, which keep more water liquid and are less sweet than sugar. */
-    DEXTROSE(8, 100, 1, Shelf.DEXTROSE_MONOHYDRATE),
-    /** Glucose syrup and maltodextrin, which give body without much sweetness. */
-    SYRUP(8, 100, 1.4, Shelf.GLUCOSE_SYRUP_POWDER, Shelf.MALTODEXTRIN),
-    MILK(20, 60, 0.8, Shelf.WHOLE_MILK),
-    CREAM(20, 70, 1, Shelf.HEAVY_CREAM),
+    ALCOHOL(0, 50, 0.8, c -> c.percent(Component.ALCOHOL) >= 3),
+    FRUIT(20, 35, 1.5, c -> c.per100g(Tally.FRUIT) >= 50),
+    WATER(20, 100, 0.6, c -> water(c) >= 98 && c.sumPercent() - water(c) < 0.25, Shelf.WATER),
+    STABILISER(0.4, 95, 2, c -> c.percent(Component.STABILISER) >= 50, Shelf.LOCUST_BEAN_GUM),
+    SALT(0, 85, 0.5, c -> c.percent(Component.SALT) >= 50),
+    YOLK(6, 50, 2, c -> c.per100g(Tally.YOLK_SOLIDS) >= 15, Shelf.EGG_YOLK),
+    ACID(0, 70, 1, c -> c.percent(Component.Kind.ACID) >= 50),
+    STARCH(1, 100, 2, c -> c.percent(Component.STARCH) >= 70),
     /** Sources of milk solids-not-fat. */
-    MILK_POWDER(6, 100, 1.0, Shelf.SKIM_MILK_POWDER),
-    YOLK(6, 50, 2, Shelf.EGG_YOLK),
-    PLANT_FAT(6, 80, 1.2, Shelf.COCONUT_OIL),
-    PLANT_CREAM(20, 60, 1.2, Shelf.COCONUT_CREAM),
-    STABILISER(0.4, 95, 2, Shelf.LOCUST_BEAN_GUM),
-    STARCH(1, 100, 2),
-    ALCOHOL(0, 50, 0.8),
-    SALT(0, 85, 0.5),
-    ACID(0, 70, 1),
-    FRUIT(20, 35, 1.5),
+    MILK_POWDER(6, 100, 1, c -> milkSolids(c) >= 60, Shelf.SKIM_MILK_POWDER),
+    CREAM(20, 70, 1, c -> c.percent(Component.MILK_FAT) >= 10 && plain(c, 5), Shelf.HEAVY_CREAM),
+    MILK(20, 60, 0.8, c -> milkSolids(c) >= 6 && water(c) >= 70 && plain(c, 5), Shelf.WHOLE_MILK),
+    PLANT_FAT(6, 80, 1.2, c -> c.percent(Component.OTHER_FAT) >= 90, Shelf.COCONUT_OIL),
+    PLANT_CREAM(
+            20,
+            60,
+            1.2,
+            c -> c.percent(Component.OTHER_FAT) >= 12 && water(c) >= 45 && plain(c, 8),
+            Shelf.COCONUT_CREAM),
+    SUGAR(12, 60, 1, c -> c.percent(Component.SUCROSE) >= 60, Shelf.SUCROSE),
+    /** Simple sugars, which keep more water liquid and are less sweet than sugar. */
+    DEXTROSE(
+            8,
+            100,
+            1,
+            c -> c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE) >= 60,
+            Shelf.DEXTROSE_MONOHYDRATE),
+    /** Glucose syrup, which gives body without much sweetness. */
+    SYRUP(8, 100, 1.4, c -> c.percent(Component.HIGHER_SACCHARIDES) >= 40, Shelf.GLUCOSE_SYRUP),
     /** Plant drinks, coffee, tea. */
-    DRINK(20, 40, 1.2),
+    DRINK(20, 40, 1.2, c -> water(c) >= 85),
     /** Flavours and everything else. */
-    FLAVOUR(0, 30, 3);
+    FLAVOUR(0, 30, 3, c -> true);
 
     private final double mostMorePercent;
     private final double mostLessPercent;
     private final double cost;
+    private final Predicate<Composition> fits;
     private final List<Ingredient> larder;
 
     IngredientRole(
-            double mostMorePercent, double mostLessPercent, double cost, Ingredient... larder) {
+            double mostMorePercent,
+            double mostLessPercent,
+            double cost,
+            Predicate<Composition> fits,
+            Ingredient... larder) {
         this.mostMorePercent = mostMorePercent;
         this.mostLessPercent = mostLessPercent;
         this.cost = cost;
+        this.fits = fits;
         this.larder = List.of(larder);
     }
 
@@ -74,66 +93,19 @@ public enum IngredientRole implements Worded {
     /** {@return what it is for} */
     public static IngredientRole of(Ingredient ingredient) {
         Composition c = ingredient.composition();
-        double water = c.percent(Component.WATER);
-        if (c.percent(Component.ALCOHOL) >= 3) {
-            return ALCOHOL;
-        }
-        if (c.per100g(Tally.FRUIT) >= 50) {
-            return FRUIT;
-        }
-        if (water >= 98 && c.sumPercent() - water < 0.25) {
-            return WATER;
-        }
-        if (c.percent(Component.STABILISER) >= 50) {
-            return STABILISER;
-        }
-        if (c.percent(Component.SALT) >= 50) {
-            return SALT;
-        }
-        if (c.per100g(Tally.YOLK_SOLIDS) >= 15) {
-            return YOLK;
-        }
-        if (c.percent(Component.Kind.ACID) >= 50) {
-            return ACID;
-        }
-        if (c.percent(Component.STARCH) >= 70) {
-            return STARCH;
-        }
-        return fatOrMilk(c, water);
+        return Arrays.stream(values()).filter(role -> role.fits.test(c)).findFirst().orElseThrow();
     }
 
-    private static IngredientRole fatOrMilk(Composition c, double water) {
-        double msnf = c.per100g(Tally.MILK_SOLIDS_NOT_FAT) + c.per100g(Tally.WHEY_SOLIDS);
-        double added = c.percent(Component.SUCROSE) + c.percent(Component.HIGHER_SACCHARIDES);
-        if (msnf >= 60) {
-            return MILK_POWDER;
-        }
-        if (c.percent(Component.MILK_FAT) >= 10 && added < 5) {
-            return CREAM;
-        }
-        if (msnf >= 6 && water >= 70 && added < 5) {
-            return MILK;
-        }
-        if (c.percent(Component.OTHER_FAT) >= 90) {
-            return PLANT_FAT;
-        }
-        if (c.percent(Component.OTHER_FAT) >= 12 && water >= 45 && added < 8) {
-            return PLANT_CREAM;
-        }
-        return sugarOrOther(c, water);
+    private static double water(Composition c) {
+        return c.percent(Component.WATER);
     }
 
-    private static IngredientRole sugarOrOther(Composition c, double water) {
-        double simple = c.percent(Component.GLUCOSE) + c.percent(Component.FRUCTOSE);
-        if (c.percent(Component.SUCROSE) >= 60) {
-            return SUGAR;
-        }
-        if (simple >= 60) {
-            return DEXTROSE;
-        }
-        if (c.percent(Component.HIGHER_SACCHARIDES) >= 40) {
-            return SYRUP;
-        }
-        return water >= 85 ? DRINK : FLAVOUR;
+    private static double milkSolids(Composition c) {
+        return c.per100g(Tally.MILK_SOLIDS_NOT_FAT) + c.per100g(Tally.WHEY_SOLIDS);
+    }
+
+    /** With little sugar or syrup added, %. */
+    private static boolean plain(Composition c, double lessThan) {
+        return c.percent(Component.SUCROSE) + c.percent(Component.HIGHER_SACCHARIDES) < lessThan;
     }
 }

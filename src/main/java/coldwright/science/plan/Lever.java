@@ -98,6 +98,12 @@ record Lever(
         return role == IngredientRole.WATER && !watery ? WATER_IN_MILK * role.cost() : role.cost();
     }
 
+    /** The same, as far as one likes: in another recipe. */
+    Lever free() {
+        double most = sign > 0 ? 1e6 : mostG * 100 / role.mostLessPercent();
+        return new Lever(ingredient, role, sign, most, cost, bought);
+    }
+
     /** Less of it isn't worth a change, g: 0.4 % of the batch, but of gums and salt any amount. */
     double leastG(double batchG) {
         return role == IngredientRole.STABILISER || role == IngredientRole.SALT

@@ -61,7 +61,15 @@ final class MixPlanner {
                         Lever.of(base.pieces().mix(), state.diet(), state.style()).stream()
                                 .filter(offered)
                                 .filter(lever -> keepsSugar(lever, state.diet()))
+                                .filter(this::isForStability)
                                 .toList());
+    }
+
+    /** A gum is for what lacks one; nobody adds it as solids. */
+    private boolean isForStability(Lever lever) {
+        return lever.sign() < 0
+                || lever.role() != IngredientRole.STABILISER
+                || allowed.containsKey(BatchFault.NO_STABILISER);
     }
 
     private static boolean keepsSugar(Lever lever, DietRules diet) {
@@ -87,7 +95,7 @@ final class MixPlanner {
     Found find() {
         Set<BatchFault> all = EnumSet.noneOf(BatchFault.class);
         Faults.of(base).stream()
-                .map(FoundFault::fault)
+                .map(Finding::fault)
                 .filter(fault -> fault.quantity() != null && !fault.ofMaking())
                 .forEach(all::add);
         if (all.isEmpty()) {
@@ -100,7 +108,7 @@ final class MixPlanner {
         Set<BatchFault> required = EnumSet.noneOf(BatchFault.class);
         Map<BatchFault, Plan.Why> left = new EnumMap<>(BatchFault.class);
         Found best = null;
-        for (FoundFault one : Faults.of(base)) {
+        for (Finding one : Faults.of(base)) {
             if (!all.contains(one.fault())) {
                 continue;
             }
@@ -124,7 +132,7 @@ final class MixPlanner {
     private Found found(
             List<AmountChange> changes, BatchState after, Map<BatchFault, Plan.Why> why) {
         List<Plan.Left> left = new ArrayList<>();
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             if (!one.fault().ofMaking()) {
                 left.add(
                         new Plan.Left(
@@ -176,7 +184,7 @@ final class MixPlanner {
      * Whether the required faults are gone, none is new or worse, and no limit of taste crossed.
      */
     private boolean holds(Set<BatchFault> required, BatchState after) {
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             double was = allowed.getOrDefault(one.fault(), 0.0);
             if (required.contains(one.fault()) || one.steps() > was + NO_WORSE) {
                 return false;
@@ -192,15 +200,17 @@ final class MixPlanner {
 
     /** Why nothing resolves a fault, even alone. */
     private Plan.Why why(BatchFault fault) {
+        if (!model.moves(fault)) {
+            return Plan.Why.NO_INGREDIENT;
+        }
         Set<BatchFault> alone = EnumSet.of(fault);
-        LinearModel.Rows free = model.rows(alone, 0, 10);
-        boolean far =
-                !ChangeCandidates.of(model, free, false).isEmpty()
-                        && ChangeCandidates.of(model, model.rows(alone, 0, MOST_AIMED), false)
-                                .isEmpty();
-        return far
-                ? Plan.Why.ANOTHER_RECIPE
-                : model.moves(fault) ? Plan.Why.LIMITS : Plan.Why.NO_INGREDIENT;
+        boolean within = offers(model, alone, MOST_AIMED);
+        LinearModel far = new LinearModel(base, model.levers().stream().map(Lever::free).toList());
+        return !within && offers(far, alone, 10) ? Plan.Why.ANOTHER_RECIPE : Plan.Why.LIMITS;
+    }
+
+    private static boolean offers(LinearModel model, Set<BatchFault> alone, double mostMoved) {
+        return !ChangeCandidates.of(model, model.rows(alone, 0, mostMoved), false).isEmpty();
     }
 
     /** A batch with changes; what is left too small to weigh is taken out whole. */

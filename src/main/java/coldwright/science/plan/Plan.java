@@ -47,7 +47,7 @@ public record Plan(
      *
      * @param why the reason
      */
-    public record Left(FoundFault fault, Why why) {}
+    public record Left(Finding fault, Why why) {}
 
     /** Copies the lists. */
     public Plan {

@@ -1,6 +1,6 @@
 package coldwright.science.plan;
 
-import static coldwright.science.plan.FaultSentences.phrase;
+import static coldwright.science.plan.Finding.phrase;
 
 import coldwright.science.Band;
 import coldwright.science.mix.Allergen;
@@ -79,7 +79,7 @@ public final class PlanSentences {
             double was = before.of(quantity);
             double is = after.of(quantity);
             if (shown && Math.abs(is - was) >= NOTABLE_STEPS * quantity.step()) {
-                double scale = FaultSentences.scale(quantity);
+                double scale = Finding.scale(quantity);
                 effects.add(phrase("effect." + quantity.name(), scale * was, scale * is));
             }
         }

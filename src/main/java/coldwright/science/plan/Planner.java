@@ -34,6 +34,9 @@ public final class Planner {
     /** A second plan may leave this much more than the first, steps. */
     private static final double AS_GOOD = 0.1;
 
+    /** Fat that a water ice may have, % (German Leitsätze für Speiseeis: less than 3). */
+    private static final double WATER_ICE_FAT_PERCENT = 3;
+
     private final BatchState start;
     private final Kitchen kitchen;
     private final Map<BatchFault, Double> faults = new EnumMap<>(BatchFault.class);
@@ -97,8 +100,11 @@ public final class Planner {
                                                         .making()
                                                         .equals(plan.after().making())
                                                 && other.after().style() == plan.after().style());
+        boolean idle =
+                plan.left().stream()
+                        .anyMatch(one -> one.fault().steps() >= Faults.IMPOSSIBLE_STEPS);
         boolean asGood = plans.isEmpty() || left(plan) <= left(plans.get(0)) + AS_GOOD;
-        if (does && !known && asGood && !worse(plan)) {
+        if (does && !idle && !known && asGood && !worse(plan)) {
             plans.add(plan);
         }
     }
@@ -135,7 +141,7 @@ public final class Planner {
             after = making(refrozen(after, after.making()), 0);
         }
         List<Plan.Left> left = new ArrayList<>();
-        for (FoundFault one : Faults.of(after)) {
+        for (Finding one : Faults.of(after)) {
             Plan.Why why =
                     found.left().stream()
                             .filter(known -> known.fault().fault() == one.fault())
@@ -150,7 +156,7 @@ public final class Planner {
     /** The batch made so that the faults of its making are gone, as far as that goes. */
     private BatchState making(BatchState state, int skip) {
         BatchState now = state;
-        for (FoundFault one : Faults.of(state)) {
+        for (Finding one : Faults.of(state)) {
             Making making = now.making();
             switch (one.fault()) {
                 case SMALL_BATH -> now = biggerBath(now);
@@ -276,7 +282,7 @@ public final class Planner {
         return switch (style) {
             case CUSTARD, FROZEN_YOGURT, LOW_SUGAR, SOFT_SERVE, VEGAN -> true;
             case ADULT -> made.of(Quantity.ALCOHOL) < 1;
-            case SORBET, GRANITA, LOLLY -> milk;
+            case SORBET, GRANITA, LOLLY -> milk || made.of(Quantity.FAT) > WATER_ICE_FAT_PERCENT;
             default -> !milk;
         };
     }

@@ -91,16 +91,6 @@ public enum Firmness implements Worded {
         return new Band(least, (least + by.upToPercentOfWater) / 2, by.upToPercentOfWater);
     }
 
-    /**
-     * Firmness by ice alone, of a mix with the water of an ordinary ice cream.
-     *
-     * @param icePercentOfMix ice, % of the whole mix by mass, 0 to 100
-     */
-    public static Firmness ofIce(double icePercentOfMix) {
-        Require.within("icePercentOfMix", icePercentOfMix, new Require.Range(0, 100, "%"));
-        return upTo(icePercentOfMix * 100 / ORDINARY_WATER_PERCENT);
-    }
-
     private static Firmness upTo(double percentOfWater) {
         for (Firmness firmness : values()) {
             if (percentOfWater <= firmness.upToPercentOfWater) {
@@ -129,10 +119,5 @@ public enum Firmness implements Worded {
         double warm = curve.temperatureAtIcePercentC(softEnd);
         double cold = curve.temperatureAtIcePercentC(firmEnd);
         return new Band(cold, (warm + cold) / 2, warm);
-    }
-
-    /** {@return most ice of this class at the water of ordinary ice cream, % of the whole mix} */
-    public double upToIcePercent() {
-        return Math.min(100, upToPercentOfWater * ORDINARY_WATER_PERCENT / 100);
     }
 }

@@ -1,6 +1,5 @@
 package coldwright.science.sensory;
 
-import coldwright.science.Band;
 import coldwright.science.Require;
 import coldwright.science.mix.Mix;
 
@@ -42,16 +41,6 @@ public record Overrun(double percent) {
         return 100 * percent / (100 + percent);
     }
 
-    /**
-     * Overrun from the share of air.
-     *
-     * @param airPercent air, % of the product by volume, 0 to 70
-     */
-    public static Overrun ofAir(double airPercent) {
-        Require.within("airPercent", airPercent, new Require.Range(0, 70, "%"));
-        return new Overrun(100 * airPercent / (100 - airPercent));
-    }
-
     /** {@return weight of a litre of product, g/L} */
     public double gPerL(Mix mix) {
         return gPerL(mix.densityKgPerL());
@@ -91,22 +80,4 @@ public record Overrun(double percent) {
      * @param servings how many the batch gives
      */
     public record Serving(double volumeMl, double massG, double servings) {}
-
-    /** Usual overrun of a kind of product; from memory. */
-    public enum Usual {
-        GELATO(new Band(20, 30, 40)),
-        ICE_CREAM(new Band(80, 100, 120)),
-        BY_HAND(new Band(15, 20, 30));
-
-        private final Band percent;
-
-        Usual(Band percent) {
-            this.percent = percent;
-        }
-
-        /** {@return usual overrun, %} */
-        public Band percent() {
-            return percent;
-        }
-    }
 }

@@ -20,7 +20,7 @@ import java.util.List;
  * M. Bartoshuk et al., Physiol. Behav. 28 (1982) 905, abstract); sucrose, glucose and fructose
  * between 36 and 20 °C lose more, the more dilute they are (B. G. Green and S. P. Frankmann 1987,
  * as quoted by the US National Research Council 1993); at 5 to 12 °C the loss is direct (B. G.
- * Green and D. Nachtigal, Chem. Senses 40 (2015) 391, abstract). See {@link #coldTrend}.
+ * Green and D. Nachtigal, Chem. Senses 40 (2015) 391, abstract). See {@link #cold}.
  *
  * <p>Error: ±10 to 30 % by sugar, as the band shows in part. Left out: acid, salt, alcohol, fat,
  * flavour.
@@ -74,11 +74,6 @@ public record Sweetness(Mix mix) {
                 "science.sensory",
                 strength >= COLD_PROOF_PERCENT ? "cold.strong" : "cold.thin",
                 Rounded.tenth(strength));
-    }
-
-    /** {@return the effect of cold in English} */
-    public String coldTrend() {
-        return cold().english();
     }
 
     private static double strength(double sucrosePercent, double waterPercent) {

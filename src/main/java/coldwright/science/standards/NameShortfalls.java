@@ -18,28 +18,37 @@ final class NameShortfalls {
 
     private final List<Phrase> found = new ArrayList<>();
 
-    NameShortfalls atLeast(String what, double value, Limit limit) {
-        if (value < limit.value() - ROUNDING) {
-            found.add(describe(what, value, "at-least", limit));
+    NameShortfalls atLeast(String what, double percent, double least) {
+        return atLeast(what, percent, least, "%");
+    }
+
+    NameShortfalls atLeastPounds(String what, double pounds, double least) {
+        return atLeast(what, pounds, least, "lb");
+    }
+
+    private NameShortfalls atLeast(String what, double value, double least, String unit) {
+        if (value < least - ROUNDING) {
+            found.add(describe(what, value, "at-least", least, unit));
         }
         return this;
     }
 
-    NameShortfalls below(String what, double value, Limit limit) {
-        if (value >= limit.value() - ROUNDING) {
-            found.add(describe(what, value, "below", limit));
+    NameShortfalls below(String what, double percent, double limit) {
+        if (percent >= limit - ROUNDING) {
+            found.add(describe(what, percent, "below", limit, "%"));
         }
         return this;
     }
 
-    private static Phrase describe(String what, double value, String side, Limit limit) {
+    private static Phrase describe(
+            String what, double value, String side, double limit, String unit) {
         return Phrase.of(
                 LocalRules.AREA,
                 side,
                 part(what),
                 Rounded.hundredth(value),
-                limit.unit(),
-                Rounded.hundredth(limit.value()));
+                unit,
+                Rounded.hundredth(limit));
     }
 
     private static Phrase part(String what) {
@@ -60,8 +69,8 @@ final class NameShortfalls {
         return this;
     }
 
-    List<Phrase> list() {
-        return found;
+    NameVerdict verdict(String place, String name, Phrase rule) {
+        return new NameVerdict(place, name, found, rule);
     }
 
     static boolean hasAddedFat(Mix mix) {
@@ -71,12 +80,5 @@ final class NameShortfalls {
                                 a.massG() > 0
                                         && a.ingredient().composition().percent(Component.OTHER_FAT)
                                                 > A_FAT_PERCENT);
-    }
-
-    /** A limit with its unit. */
-    record Limit(double value, String unit) {
-        static Limit percent(double value) {
-            return new Limit(value, "%");
-        }
     }
 }

@@ -28,6 +28,12 @@ public record NameVerdict(String place, String name, List<Phrase> missing, Phras
         return Phrase.english(missing);
     }
 
+    /** {@return the name, and where the rule applies, in any language} */
+    public Phrase nameAndPlace() {
+        return Phrase.of(
+                LocalRules.AREA, "name-in", name, Phrase.named(LocalRules.AREA, "place", place));
+    }
+
     /** {@return the verdict in any language, with the reasons and the reminder} */
     public Phrase phrase() {
         return Phrase.of(

@@ -4,8 +4,8 @@ import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.IngredientKind;
 import coldwright.science.mix.Mix;
-import coldwright.science.mix.Shelf;
 import coldwright.words.Worded;
 
 import java.util.Arrays;
@@ -29,10 +29,6 @@ import java.util.stream.Collectors;
 public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     /** Respected as the recipe is. */
     public static final DietRules AS_IT_IS = new DietRules(Set.of(), Set.of());
-
-    /** Ingredients that are or may be of animal origin and are on no list of allergens. */
-    private static final Set<Ingredient> ANIMAL =
-            Set.of(Shelf.HONEY, Shelf.GELATINE, Shelf.MONO_AND_DIGLYCERIDES);
 
     private static final Set<Allergen> ANIMAL_ALLERGENS =
             EnumSet.of(
@@ -116,12 +112,21 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
     public boolean excludes(Ingredient ingredient) {
         boolean alcohol = ingredient.composition().percent(Component.ALCOHOL) > 0;
         return rules.contains(Rule.NO_ALCOHOL) && alcohol
-                || rules.contains(Rule.VEGAN) && ANIMAL.contains(ingredient)
+                || rules.contains(Rule.VEGAN) && ofAnimals(ingredient)
                 || rules.stream()
                         .anyMatch(
                                 rule ->
                                         !Collections.disjoint(
                                                 rule.excluded(), ingredient.allergens()));
+    }
+
+    /** Whether it is or may be of animal origin: makers of emulsifiers differ. */
+    private static boolean ofAnimals(Ingredient ingredient) {
+        return switch (ingredient.diet()) {
+            case VEGAN -> false;
+            case VEGETARIAN, ANIMAL -> true;
+            case CHECK -> ingredient.kind() == IngredientKind.STABILISER;
+        };
     }
 
     /**
@@ -138,7 +143,9 @@ public record DietRules(Set<Rule> rules, Set<Allergen> asked) {
         known.addAll(mix.allergens());
         known.addAll(asked);
         return known.containsAll(ingredient.allergens())
-                && (!ANIMAL.contains(ingredient) || mix.massG(ingredient) > 0);
+                && (!ofAnimals(ingredient)
+                        || !ingredient.allergens().isEmpty()
+                        || mix.massG(ingredient) > 0);
     }
 
     /**

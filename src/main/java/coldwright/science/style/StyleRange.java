@@ -14,7 +14,7 @@ public record StyleRange(double least, double most, String source) {
     public static final String RULE_OF_THUMB = "practice";
 
     /** No bounds. */
-    static final StyleRange NONE =
+    public static final StyleRange NONE =
             new StyleRange(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, RULE_OF_THUMB);
 
     /**

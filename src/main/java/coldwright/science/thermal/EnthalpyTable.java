@@ -2,6 +2,9 @@ package coldwright.science.thermal;
 
 import coldwright.science.Require;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Temperature, ice and conduction as functions of enthalpy, tabulated in equal steps so that each
  * is one look-up.
@@ -29,35 +32,45 @@ public final class EnthalpyTable {
     }
 
     /** Tabulates two points or more joined by lines; enthalpy rises, temperature never falls. */
-    static EnthalpyTable through(Points points) {
-        int last = points.size - 1;
-        double lowest = points.enthalpy[0];
-        EnthalpyTable table = new EnthalpyTable(lowest, (points.enthalpy[last] - lowest) / STEPS);
-        double[] theta = new double[points.size];
-        for (int i = 1; i <= last; i++) {
-            theta[i] =
-                    theta[i - 1]
-                            + 0.5
-                                    * (points.conductivity[i] + points.conductivity[i - 1])
-                                    * (points.temperature[i] - points.temperature[i - 1]);
-        }
+    static EnthalpyTable through(List<Point> points) {
+        int last = points.size() - 1;
+        double lowest = points.get(0).enthalpyJPerG;
+        EnthalpyTable table =
+                new EnthalpyTable(lowest, (points.get(last).enthalpyJPerG - lowest) / STEPS);
         int at = 1;
+        double theta = 0;
         for (int n = 0; n <= STEPS; n++) {
             double enthalpy = lowest + n * table.perStep;
-            while (at < last && points.enthalpy[at] < enthalpy) {
+            while (at < last && points.get(at).enthalpyJPerG < enthalpy) {
+                theta += points.get(at - 1).conductionWPerMTo(points.get(at));
                 at++;
             }
-            double span = points.enthalpy[at] - points.enthalpy[at - 1];
-            double share = Math.min(1, (enthalpy - points.enthalpy[at - 1]) / span);
-            table.temperatureC[n] = between(points.temperature, at, share);
-            table.conduction[n] = between(theta, at, share);
-            table.icePercent[n] = between(points.ice, at, share);
+            Point low = points.get(at - 1);
+            Point high = points.get(at);
+            double span = high.enthalpyJPerG - low.enthalpyJPerG;
+            double share = Math.min(1, (enthalpy - low.enthalpyJPerG) / span);
+            table.temperatureC[n] = between(low.temperatureC, high.temperatureC, share);
+            table.conduction[n] = between(theta, theta + low.conductionWPerMTo(high), share);
+            table.icePercent[n] = between(low.icePercent, high.icePercent, share);
         }
         return table;
     }
 
-    private static double between(double[] values, int at, double share) {
-        return values[at - 1] + share * (values[at] - values[at - 1]);
+    private static double between(double low, double high, double share) {
+        return low + share * (high - low);
+    }
+
+    /** A point of a curve: temperature, enthalpy, conductivity, and ice, % of the water. */
+    record Point(
+            double temperatureC,
+            double enthalpyJPerG,
+            double conductivityWPerMK,
+            double icePercent) {
+        private double conductionWPerMTo(Point next) {
+            return 0.5
+                    * (next.conductivityWPerMK + conductivityWPerMK)
+                    * (next.temperatureC - temperatureC);
+        }
     }
 
     /**
@@ -72,18 +85,15 @@ public final class EnthalpyTable {
             Phase solid, Phase liquid, double meltingC, double latentJPerG) {
         Require.notNegative("latentJPerG", latentJPerG, "J/g");
         double span = 60;
-        Points points = new Points(6);
         double belowJPerG = -latentJPerG - span * solid.heatCapacityJPerGK();
-        points.add(meltingC - span, belowJPerG, solid.conductivityWPerMK(), 100);
-        points.add(meltingC, -latentJPerG, solid.conductivityWPerMK(), 100);
+        double aboveJPerG = span * liquid.heatCapacityJPerGK();
+        List<Point> points = new ArrayList<>();
+        points.add(new Point(meltingC - span, belowJPerG, solid.conductivityWPerMK(), 100));
+        points.add(new Point(meltingC, -latentJPerG, solid.conductivityWPerMK(), 100));
         if (latentJPerG > 0) {
-            points.add(meltingC, 0, liquid.conductivityWPerMK(), 0);
+            points.add(new Point(meltingC, 0, liquid.conductivityWPerMK(), 0));
         }
-        points.add(
-                meltingC + span,
-                span * liquid.heatCapacityJPerGK(),
-                liquid.conductivityWPerMK(),
-                0);
+        points.add(new Point(meltingC + span, aboveJPerG, liquid.conductivityWPerMK(), 0));
         return through(points);
     }
 
@@ -198,40 +208,5 @@ public final class EnthalpyTable {
     private double slope(double[] values, double enthalpyJPerG) {
         int n = step(enthalpyJPerG);
         return (values[n + 1] - values[n]) / perStep;
-    }
-
-    /** Collects the points of a curve. */
-    static final class Points {
-        private final double[] temperature;
-        private final double[] enthalpy;
-        private final double[] conductivity;
-        private final double[] ice;
-        private int size;
-
-        Points(int most) {
-            temperature = new double[most];
-            enthalpy = new double[most];
-            conductivity = new double[most];
-            ice = new double[most];
-        }
-
-        void add(double temperatureC, double enthalpyJPerG, double conductivity, double ice) {
-            temperature[size] = temperatureC;
-            enthalpy[size] = enthalpyJPerG;
-            this.conductivity[size] = conductivity;
-            this.ice[size] = ice;
-            size++;
-        }
-
-        /** Reverses points that were added from warm to cold. */
-        void reverse() {
-            for (double[] values : new double[][] {temperature, enthalpy, conductivity, ice}) {
-                for (int i = 0, j = size - 1; i < j; i++, j--) {
-                    double kept = values[i];
-                    values[i] = values[j];
-                    values[j] = kept;
-                }
-            }
-        }
     }
 }

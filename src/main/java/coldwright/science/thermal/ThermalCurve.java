@@ -8,6 +8,7 @@ import coldwright.science.mix.Mix;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -88,31 +89,31 @@ public final class ThermalCurve implements Commented {
 
     /** Makes points about evenly spaced in ice: in an ideal solution T·(1 − f) is constant. */
     private EnthalpyTable tabulate() {
-        EnthalpyTable.Points points = new EnthalpyTable.Points(600);
+        List<EnthalpyTable.Point> points = new ArrayList<>();
         double start = Math.max(COLDEST_C, freezing.initialFreezingPointC());
         for (double t = WARMEST_C; t > start; t -= t > 5 ? 5 : DEGREE) {
-            add(points, t, 0);
+            points.add(point(t, 0));
         }
-        add(points, start, 0);
+        points.add(point(start, 0));
         double coldest = start;
         if (start > PURE_C) {
-            add(points, start, freezing.icePercentAt(start - DEGREE));
+            points.add(point(start, freezing.icePercentAt(start - DEGREE)));
         } else {
             for (double f = ICE_STEP; f < 0.998 && start / (1 - f) > COLDEST_C; f += ICE_STEP) {
                 coldest = start / (1 - f);
-                add(points, coldest, freezing.icePercentAt(coldest));
+                points.add(point(coldest, freezing.icePercentAt(coldest)));
             }
         }
         for (double t = Math.ceil(coldest - DEGREE); t >= COLDEST_C; t -= DEGREE) {
-            add(points, t, freezing.icePercentAt(t));
+            points.add(point(t, freezing.icePercentAt(t)));
         }
-        points.reverse();
+        Collections.reverse(points);
         return EnthalpyTable.through(points);
     }
 
-    private void add(EnthalpyTable.Points points, double temperatureC, double icePercent) {
+    private EnthalpyTable.Point point(double temperatureC, double icePercent) {
         double share = icePercent / 100;
-        points.add(
+        return new EnthalpyTable.Point(
                 temperatureC,
                 enthalpy(temperatureC, share),
                 conduct(temperatureC, share),

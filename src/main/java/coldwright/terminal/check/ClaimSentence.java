@@ -3,6 +3,7 @@ package coldwright.terminal.check;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.bench.RunOutcome;
+import coldwright.lesson.CheckExpectation;
 import coldwright.lesson.VerifiedNumber;
 import coldwright.play.ClaimVerdict;
 import coldwright.science.Require;
@@ -10,6 +11,8 @@ import coldwright.terminal.console.RunFailureText;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The result of a claim in a sentence: the claim, expected and actual value. */
 public final class ClaimSentence {
@@ -32,12 +35,7 @@ public final class ClaimSentence {
                                         failed
                                                 ? unfit(verdict)
                                                 : Require.format(verdict.number().getAsDouble())),
-                        truth ->
-                                text(
-                                        "claim",
-                                        truth.expression(),
-                                        "true",
-                                        failed ? unfit(verdict) : "false"),
+                        truth -> failed ? unfitTruth(verdict) : unmet(truth, verdict),
                         number ->
                                 verdict.outcome().finished()
                                         ? text(
@@ -49,6 +47,24 @@ public final class ClaimSentence {
                                                 number.written(),
                                                 number.expression(),
                                                 unfit(verdict)));
+    }
+
+    private static String unfitTruth(ClaimVerdict verdict) {
+        return text("claim.not-true", verdict.claim().expression(), unfit(verdict));
+    }
+
+    /** The author's reason, the rule, and the values that it compares. */
+    private static String unmet(CheckExpectation.True truth, ClaimVerdict verdict) {
+        String rule =
+                truth.source().isEmpty()
+                        ? truth.expression()
+                        : text("claim.rule", truth.source(), truth.expression());
+        List<String> values = new ArrayList<>();
+        verdict.compared()
+                .forEach((expression, value) -> values.add(text("claim.is", expression, value)));
+        return values.isEmpty()
+                ? text("claim.unmet", rule)
+                : text("claim.unmet.seen", rule, String.join(", ", values));
     }
 
     private static String got(ClaimVerdict verdict, VerifiedNumber number) {

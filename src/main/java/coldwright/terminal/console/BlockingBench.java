@@ -14,8 +14,8 @@ import coldwright.lesson.Prelude;
 import coldwright.play.BlockingRunner;
 
 import java.time.Duration;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -46,8 +46,8 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     private Bench bench = open();
     private boolean ready;
     private boolean asked;
-    private Duration spent = Duration.ZERO;
-    private Optional<Duration> left = Optional.empty();
+    private boolean busy;
+    private Duration left = ChronoUnit.FOREVER.getDuration();
 
     /**
      * A bench whose runs are confined and may take some processor time. It asks once, when a
@@ -67,9 +67,18 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
     }
 
-    /** Limits the total time of all runs from now on. */
+    /** Limits the total time of all runs from now on; the machine doesn't count as busy yet. */
     public void allow(Duration all) {
-        left = Optional.of(all);
+        left = all;
+        busy = false;
+    }
+
+    /**
+     * Whether a run was stopped although it had processor time left, because the machine had too
+     * much else to do.
+     */
+    public boolean wasBusy() {
+        return busy;
     }
 
     /**
@@ -79,17 +88,18 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
     @Override
     public FinishedRun run(List<String> above, String snippet) {
         if (!ready) {
+            Duration kept = left;
             FinishedRun start = run(above, NOTHING, START);
+            left = kept;
             if (!start.outcome().finished()) {
                 return start;
             }
             ready = true;
         }
         Duration usual = patience.get();
-        Duration limit = left.filter(all -> all.compareTo(usual) < 0).orElse(usual);
+        Duration limit = left.compareTo(usual) < 0 ? left : usual;
         if (limit.isNegative() || limit.isZero()) {
-            return new FinishedRun(
-                    new RunOutcome.Died(text("run.used-up")), "", false, List.of(), Duration.ZERO);
+            return FinishedRun.silent(new RunOutcome.Died(text("run.used-up")));
         }
         FinishedRun run = run(above, snippet, limit);
         if (run.outcome().beyond() && !asked) {
@@ -99,7 +109,6 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                 run = run(above, snippet, limit);
             }
         }
-        left = left.map(all -> all.minus(spent));
         return run;
     }
 
@@ -115,22 +124,36 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
                                 time.compiled();
                             }
                         });
-        try {
-            FinishedRun run = awaited(running, time, limit);
-            spent = time.used();
-            ready = !(run.outcome() instanceof RunOutcome.Died);
-            return run;
-        } catch (TimeoutException e) {
-            ready = false;
-            spent = limit;
-            String why = time.isCompiled() ? "run.endless" : "run.too-much-to-compile";
-            return tooLong(stopped(running), text(why, limit.toSeconds()));
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("a run was interrupted", e);
-        } catch (ExecutionException e) {
-            throw new IllegalStateException("a run failed", e);
+        while (true) {
+            try {
+                FinishedRun run = running.get(TICK_MS, TimeUnit.MILLISECONDS);
+                ready = !(run.outcome() instanceof RunOutcome.Died);
+                left = left.minus(time.used());
+                return run;
+            } catch (TimeoutException e) {
+                if (time.isOver(limit)) {
+                    return tooLong(running, time, limit);
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("a run was interrupted", e);
+            } catch (ExecutionException e) {
+                throw new IllegalStateException("a run failed", e);
+            }
         }
+    }
+
+    private FinishedRun tooLong(
+            CompletableFuture<FinishedRun> running, RunTime time, Duration limit) {
+        ready = false;
+        left = left.minus(limit);
+        boolean stalled = time.used().compareTo(limit) < 0;
+        busy |= stalled;
+        String why =
+                stalled
+                        ? "run.busy"
+                        : time.isCompiled() ? "run.endless" : "run.too-much-to-compile";
+        return stopped(running).with(new RunOutcome.Died(text(why, limit.toSeconds())));
     }
 
     /** The next run starts in a fresh process, so that nothing of the runs before outlives them. */
@@ -138,20 +161,6 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         bench.startAfresh();
         rights = SnippetRights.CONFINED;
         asked = false;
-    }
-
-    private static FinishedRun awaited(
-            CompletableFuture<FinishedRun> running, RunTime time, Duration limit)
-            throws TimeoutException, InterruptedException, ExecutionException {
-        while (true) {
-            try {
-                return running.get(TICK_MS, TimeUnit.MILLISECONDS);
-            } catch (TimeoutException e) {
-                if (time.isOver(limit)) {
-                    throw e;
-                }
-            }
-        }
     }
 
     /** Stops a run; a bench that does not respond is abandoned and replaced. */
@@ -165,16 +174,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        return new FinishedRun(new RunOutcome.Stopped(), "", false, List.of(), Duration.ZERO);
-    }
-
-    private static FinishedRun tooLong(FinishedRun stopped, String why) {
-        return new FinishedRun(
-                new RunOutcome.Died(why),
-                stopped.printed(),
-                stopped.printedCut(),
-                stopped.exhibits(),
-                stopped.elapsed());
+        return FinishedRun.silent(new RunOutcome.Stopped());
     }
 
     @Override

@@ -2,9 +2,10 @@ package coldwright.terminal.console;
 
 import static coldwright.terminal.console.ConsoleText.text;
 
+import coldwright.words.Phrase;
+
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,8 +14,14 @@ import java.util.regex.Pattern;
  * typing error that isn't there.
  */
 public final class MissingNameText {
-    private static final Pattern UNKNOWN =
-            Pattern.compile("(?:Cannot find symbol|Das Symbol) `(\\w+)[^`]*`.*");
+    /** The compiler's message up to the name, in the language shown. */
+    private final Pattern unknown =
+            Pattern.compile(
+                    Pattern.quote(
+                                    Phrase.of("bench.compile", "symbol")
+                                            .shown()
+                                            .replaceFirst("%s.*", ""))
+                            + "(\\w+)[^`]*`.*");
 
     private final Map<String, String> failed = new LinkedHashMap<>();
 
@@ -24,23 +31,16 @@ public final class MissingNameText {
 
     /** The message, or the better explanation. */
     public String why(String words) {
-        Matcher unknown = UNKNOWN.matcher(words);
-        if (!unknown.find()) {
+        Matcher found = unknown.matcher(words);
+        if (!found.find()) {
             return words;
         }
-        String name = unknown.group(1);
-        Optional<String> which =
-                failed.keySet().stream()
-                        .filter(
-                                one ->
-                                        Pattern.compile("\\b" + name + "\\b")
-                                                .matcher(failed.get(one))
-                                                .find())
-                        .findFirst();
-        return which.map(
-                        one ->
-                                unknown.replaceFirst(
-                                        Matcher.quoteReplacement(text("missing", name, one))))
+        Pattern name = Pattern.compile("\\b" + found.group(1) + "\\b");
+        return failed.entrySet().stream()
+                .filter(one -> name.matcher(one.getValue()).find())
+                .findFirst()
+                .map(one -> text("missing", found.group(1), one.getKey()))
+                .map(why -> found.replaceFirst(Matcher.quoteReplacement(why)))
                 .orElse(words);
     }
 }

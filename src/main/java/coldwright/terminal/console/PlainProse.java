@@ -51,10 +51,7 @@ public final class PlainProse extends AbstractVisitor {
 
     /** Formats one paragraph of plain text. */
     public static List<String> wrap(String text, int width) {
-        PlainProse setter = new PlainProse(width);
-        setter.words.append(text);
-        setter.endParagraph();
-        return setter.lines;
+        return behind("", text, width);
     }
 
     /**
@@ -62,14 +59,8 @@ public final class PlainProse extends AbstractVisitor {
      * lines after the first are indented like it.
      */
     static List<String> fold(String line, int width) {
-        if (length(line) <= width) {
-            return List.of(line);
-        }
-        PlainProse setter = new PlainProse(width);
-        setter.margin = " ".repeat(line.length() - line.stripLeading().length());
-        setter.words.append(line);
-        setter.endParagraph();
-        return setter.lines;
+        String indent = " ".repeat(line.length() - line.stripLeading().length());
+        return length(line) <= width ? List.of(line) : behind(indent, line.strip(), width);
     }
 
     /** Formats one paragraph of plain text behind a mark, such as that of a choice. */

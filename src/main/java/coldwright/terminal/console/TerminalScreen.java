@@ -109,12 +109,16 @@ public record TerminalScreen(PrintStream out, PrintStream err, Optional<Asker> a
                 });
     }
 
-    /** Asks a yes-or-no question; any other answer, or none, means no. */
+    /** Asks a yes-or-no question until the answer is one of them; none means no. */
     public boolean agrees(String question) {
-        return ask(text("yes-or-no", question))
-                .map(answer -> answer.strip().toLowerCase(Locale.ROOT))
-                .filter(answer -> answer.startsWith("y") || answer.startsWith(text("yes")))
-                .isPresent();
+        while (true) {
+            String answer = ask(text("yes-or-no", question)).orElse("").strip();
+            String first = answer.toLowerCase(Locale.ROOT);
+            boolean yes = first.startsWith("y") || first.startsWith(text("yes"));
+            if (yes || answer.isEmpty() || first.startsWith(text("no"))) {
+                return yes;
+            }
+        }
     }
 
     public void complain(String text) {

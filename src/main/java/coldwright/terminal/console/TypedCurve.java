@@ -19,12 +19,25 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A few points of a curve, x then y, as typed. */
-public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
+public record TypedCurve(ExpectedAnswer.Curve axes, List<LearnerAnswer.Point> points) {
     private static final int MOST_POINTS = 20;
-    private static final String NUMBER = "([+−–-]?\\d{1,9}(?:[.,]\\d{1,9})?)";
-    private static final Pattern POINT = Pattern.compile(NUMBER + "\\s+" + NUMBER);
+    private static final String SIGN = "([+−–-]?\\d{1,9}(?:";
+    private static final String PLAIN = SIGN + "\\.\\d{1,9})?)";
+    private static final String DECIMAL_COMMA = SIGN + "[.,]\\d{1,9})?)";
 
-    record Point(double level, double upright) {}
+    /**
+     * Points such as {@code 10 −0.6; 20 −1.3}. With points between them or in their numbers, commas
+     * may part the points or the numbers of a point: {@code 10 −0.6, 20 −1.3} and {@code 10, −0.6;
+     * 20, −1.3}. Otherwise a comma is decimal.
+     */
+    private static final List<Pattern> FORMS =
+            Stream.of(
+                            DECIMAL_COMMA + "\\s+" + DECIMAL_COMMA + "(?:\\s*;\\s*|\\s*$)",
+                            PLAIN + "\\s+" + PLAIN + "(?:\\s*[,;]\\s*|\\s*$)",
+                            PLAIN + "\\s*,\\s*" + PLAIN + "(?:\\s*;\\s*|\\s*$)",
+                            PLAIN + "\\s*,\\s*" + PLAIN + "(?:\\s*,\\s*|\\s*$)")
+                    .map(Pattern::compile)
+                    .toList();
 
     /** The expected input, such as {@code points of the curve: sugar in %, then ice in %}. */
     public static String form(ExpectedAnswer.Curve axes) {
@@ -54,8 +67,8 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
 
     /** Explains in one sentence why {@link #read} does not accept a line. */
     public static String refusal(ExpectedAnswer.Curve axes, String line) {
-        return Stream.of(line.split(";")).allMatch(pair -> POINT.matcher(pair.strip()).matches())
-                        && line.split(";").length <= MOST_POINTS
+        Optional<List<LearnerAnswer.Point>> points = points(line);
+        return points.isPresent()
                 ? text("curve.off-axes", line, reach(axes.level()), reach(axes.upright()))
                 : text("curve.unfit", line, MOST_POINTS, example(axes));
     }
@@ -73,20 +86,32 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
 
     /** Reads points; empty if a pair is malformed or off the axes. */
     public static Optional<TypedCurve> read(ExpectedAnswer.Curve axes, String line) {
-        String[] pairs = line.split(";");
-        List<Point> points = new ArrayList<>();
-        for (String pair : pairs) {
-            Matcher said = POINT.matcher(pair.strip());
-            if (!said.matches() || points.size() == MOST_POINTS) {
-                return Optional.empty();
+        return points(line)
+                .filter(
+                        all ->
+                                all.stream()
+                                        .allMatch(
+                                                one ->
+                                                        isOn(axes.level(), one.x())
+                                                                && isOn(axes.upright(), one.y())))
+                .map(all -> new TypedCurve(axes, all));
+    }
+
+    private static Optional<List<LearnerAnswer.Point>> points(String line) {
+        for (Pattern form : FORMS) {
+            List<LearnerAnswer.Point> points = new ArrayList<>();
+            Matcher point = form.matcher(line.strip());
+            while (point.lookingAt()) {
+                points.add(new LearnerAnswer.Point(number(point.group(1)), number(point.group(2))));
+                point.region(point.end(), point.regionEnd());
             }
-            Point point = new Point(number(said.group(1)), number(said.group(2)));
-            if (!isOn(axes.level(), point.level()) || !isOn(axes.upright(), point.upright())) {
-                return Optional.empty();
+            if (point.regionStart() == point.regionEnd()
+                    && !points.isEmpty()
+                    && points.size() <= MOST_POINTS) {
+                return Optional.of(points);
             }
-            points.add(point);
         }
-        return points.isEmpty() ? Optional.empty() : Optional.of(new TypedCurve(axes, points));
+        return Optional.empty();
     }
 
     private static double number(String text) {
@@ -99,15 +124,12 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
 
     /** The points as a saved answer. */
     public LearnerAnswer answer() {
-        return new LearnerAnswer.Curve(
-                points.stream()
-                        .map(one -> new LearnerAnswer.Point(one.level(), one.upright()))
-                        .toList());
+        return new LearnerAnswer.Curve(points);
     }
 
     public String words() {
         return points.stream()
-                .map(point -> words(point.level(), point.upright()))
+                .map(point -> words(point.x(), point.y()))
                 .collect(Collectors.joining(", "));
     }
 
@@ -123,7 +145,7 @@ public record TypedCurve(ExpectedAnswer.Curve axes, List<Point> points) {
     /** The values of a computed curve at the points; empty if it ends before all of them. */
     public String beside(Series.Curve curve) {
         return points.stream()
-                .map(Point::level)
+                .map(LearnerAnswer.Point::x)
                 .filter(level -> height(curve, level).isPresent())
                 .map(level -> words(level, height(curve, level).getAsDouble()))
                 .collect(Collectors.joining(", "));

@@ -19,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Marks hand-ins, several in parallel, each in its own bench. One bad file never stops the rest;
@@ -138,11 +140,18 @@ public final class ClassMarking {
     }
 
     private int summary(List<MarkedHandIn> all) {
-        long failed = all.stream().filter(one -> !one.passes()).count();
+        long busy = all.stream().filter(MarkedHandIn::busy).count();
+        long failed = all.stream().filter(one -> !one.passes()).count() - busy;
+        String result = failed == 0 ? "" : text("hand-ins.failed", failed);
+        String unmarked = busy == 0 ? "" : text("hand-ins.busy", busy);
+        String both =
+                Stream.of(result, unmarked)
+                        .filter(one -> !one.isEmpty())
+                        .collect(Collectors.joining(", "));
         screen.say(
                 counted("hand-in", all.size())
                         + ": "
-                        + (failed == 0 ? text("all-passed") : text("hand-ins.failed", failed)));
-        return failed == 0 ? ExitCode.DONE : ExitCode.FAILED;
+                        + (both.isEmpty() ? text("all-passed") : both));
+        return both.isEmpty() ? ExitCode.DONE : ExitCode.FAILED;
     }
 }

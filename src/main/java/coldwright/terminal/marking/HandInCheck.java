@@ -21,6 +21,7 @@ import coldwright.terminal.console.TypedCurve;
 import coldwright.workbook.handin.HandIn;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.handin.PredictionOutcome;
+import coldwright.workbook.work.LearnerAnswer;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -28,14 +29,17 @@ import java.util.Optional;
 
 /** Marks a hand-in while it is played with the lesson's check lines. */
 final class HandInCheck implements PlayListener {
-    private static final String CURVE = "a curve through ";
-
     private final HandIn handIn;
     private final Lesson lesson;
-    private final List<MarkedHandInStep> steps = new ArrayList<>();
+    private final List<MarkedStep> steps = new ArrayList<>();
+    private final List<LessonPart.Asked> asked = new ArrayList<>();
     private final MissingNameText missing = new MissingNameText();
+    private Optional<Series.Curve> drawn = Optional.empty();
     private PlayedStep step;
-    private StepMarks marks;
+    private MarkedStep marks;
+
+    /** Whether the last exercise of the step is solved so far. */
+    private boolean solved;
 
     private HandInCheck(HandIn handIn, Lesson lesson) {
         this.handIn = handIn;
@@ -43,49 +47,36 @@ final class HandInCheck implements PlayListener {
     }
 
     /** The result of each step of a hand-in. */
-    static List<MarkedHandInStep> of(HandIn handIn, Lesson lesson, BlockingRunner runner) {
+    static List<MarkedStep> of(HandIn handIn, Lesson lesson, BlockingRunner runner) {
         HandInCheck check = new HandInCheck(handIn, lesson);
         new LessonPlayer(lesson, PlayMode.LEARN, handIn::textOf, runner).play(check);
         return check.steps;
     }
 
-    private static final class StepMarks {
-        private final List<LessonPart.Asked> asked = new ArrayList<>();
-        private final List<String> troubles = new ArrayList<>();
-        private Optional<Series.Curve> drawn = Optional.empty();
-        private int snippets;
-        private int ran;
-        private int checks;
-        private int passed;
-    }
-
     @Override
     public void stepBegan(PlayedStep began) {
         step = began;
-        marks = new StepMarks();
+        String title = began.number() == 0 ? lesson.title() : began.name();
+        marks = new MarkedStep(MarkedHandIn.oneLine(title));
+        steps.add(marks);
+        asked.clear();
+        drawn = Optional.empty();
     }
 
     @Override
     public void stepEnded(PlayedStep ended) {
-        boolean passes = marks.ran == marks.snippets && marks.passed == marks.checks;
-        steps.add(
-                new MarkedHandInStep(
-                        title(),
-                        passes && handed().map(HandedInStep::done).orElse(false),
-                        marks.ran,
-                        marks.snippets,
-                        marks.passed,
-                        marks.checks,
-                        marks.asked.stream().map(this::marked).toList(),
-                        marks.troubles));
+        endExercise();
+        marks.done = marks.passes() && handed().map(HandedInStep::done).orElse(false);
+        asked.stream().map(this::marked).forEach(marks.predictions::add);
+    }
+
+    private void endExercise() {
+        marks.solved += solved ? 1 : 0;
+        solved = false;
     }
 
     private Optional<HandedInStep> handed() {
         return handIn.step(step.name());
-    }
-
-    private String title() {
-        return step.number() == 0 ? lesson.title() : step.name();
     }
 
     @Override
@@ -96,12 +87,12 @@ final class HandInCheck implements PlayListener {
 
     @Override
     public void prediction(LessonPart.Prediction prediction) {
-        marks.asked.add(prediction);
+        asked.add(prediction);
     }
 
     @Override
     public void question(LessonPart.Question question) {
-        marks.asked.add(question);
+        asked.add(question);
     }
 
     @Override
@@ -119,34 +110,40 @@ final class HandInCheck implements PlayListener {
     public void ran(SnippetText snippet, FinishedRun run) {
         int number = snippet.index() + 1;
         boolean isHandedIn = handed().flatMap(one -> one.text(snippet.index())).isPresent();
+        boolean finished = run.outcome().finished();
         if (!isHandedIn) {
-            marks.troubles.add(text("mark.not-handed-in", number));
+            marks.failed(text("mark.not-handed-in", number), true);
         }
-        if (!run.outcome().finished()) {
-            missing.failed(
-                    text("which.step", number, MarkedHandIn.oneLine(title())), snippet.text());
+        if (!finished) {
+            missing.failed(text("which.step", number, marks.title), snippet.text());
         }
         for (RunFailureText.RunFailure runFailure : RunFailureText.troubles(run.outcome())) {
             String why = MarkedHandIn.oneLine(missing.why(runFailure.words()));
-            marks.troubles.add(
+            marks.failed(
                     runFailure.line() > 0
                             ? text("mark.failed-line", number, runFailure.line(), why)
-                            : text("mark.failed", number, why));
+                            : text("mark.failed", number, why),
+                    true);
         }
-        if (marks.drawn.isEmpty()) {
-            marks.drawn = TypedCurve.firstOf(run.figures());
+        drawn = drawn.or(() -> TypedCurve.firstOf(run.figures()));
+        marks.ran += isHandedIn && finished ? 1 : 0;
+        if (!snippet.snippet().solution().isEmpty()) {
+            endExercise();
+            marks.exercises++;
+            solved = isHandedIn && finished && snippet.changed();
         }
-        marks.ran += isHandedIn && run.outcome().finished() ? 1 : 0;
     }
 
     @Override
     public void tried(List<ClaimVerdict> verdicts) {
-        String cause = step.changedAbove() && !step.changed() ? " " + text("mark.from-above") : "";
+        boolean fromAbove = step.changedAbove() && !step.changed();
+        String cause = fromAbove ? " " + text("mark.from-above") : "";
         for (ClaimVerdict verdict : verdicts) {
             marks.passed += verdict.passed() ? 1 : 0;
+            solved &= verdict.passed();
             if (!verdict.passed()) {
                 String why = missing.why(ClaimSentence.of(verdict));
-                marks.troubles.add(MarkedHandIn.oneLine(why + cause));
+                marks.failed(MarkedHandIn.oneLine(why + cause), !fromAbove);
             }
         }
     }
@@ -157,6 +154,7 @@ final class HandInCheck implements PlayListener {
                         handed().map(step -> step.answer(prediction.question())).orElse(""));
         String right = PredictionOutcome.words(prediction.answer());
         return new MarkedPrediction(
+                prediction instanceof LessonPart.Prediction,
                 MarkedHandIn.oneLine(prediction.question()),
                 said,
                 right.isEmpty() ? besideFigure(prediction, said) : text("mark.right", right),
@@ -166,10 +164,11 @@ final class HandInCheck implements PlayListener {
     /** A drawn curve is compared with the run's first curve. */
     private String besideFigure(LessonPart.Asked prediction, String said) {
         Optional<TypedCurve> typed =
-                prediction.answer() instanceof ExpectedAnswer.Curve axes && said.startsWith(CURVE)
-                        ? TypedCurve.read(axes, said.substring(CURVE.length()))
+                prediction.answer() instanceof ExpectedAnswer.Curve axes
+                                && said.startsWith(LearnerAnswer.Curve.WORDS)
+                        ? TypedCurve.read(axes, said.substring(LearnerAnswer.Curve.WORDS.length()))
                         : Optional.empty();
-        return typed.flatMap(points -> marks.drawn.map(points::beside))
+        return typed.flatMap(points -> drawn.map(points::beside))
                 .filter(words -> !words.isEmpty())
                 .map(words -> text("mark.run-gives", words))
                 .orElseGet(() -> text("mark.see-figure"));

@@ -6,14 +6,11 @@ import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonReader;
-import coldwright.lesson.PartsByKind;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.text.TextFault;
 import coldwright.text.TextFile;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.handin.HandIn;
-import coldwright.workbook.handin.HandedInPrediction;
-import coldwright.workbook.handin.HandedInSnippet;
 import coldwright.workbook.handin.HandedInStep;
 import coldwright.workbook.handin.PredictionOutcome;
 import coldwright.workbook.work.ContentHash;
@@ -68,33 +65,36 @@ public final class HandInMarking {
         if (found.isEmpty()) {
             notes.add(text("hand-in.no-lesson", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
-        Lesson lesson = found.orElse(null);
-        if (lesson != null) {
-            notes.addAll(doubts(handIn, lesson));
-            blockingBench.allow(patience.multipliedBy(MOST_HANGING));
+        found.ifPresent(lesson -> notes.addAll(doubts(handIn, lesson)));
+        blockingBench.allow(patience.multipliedBy(MOST_HANGING));
+        List<MarkedStep> steps =
+                found.map(lesson -> HandInCheck.of(handIn, lesson, blockingBench))
+                        .orElse(List.of());
+        boolean busy = blockingBench.wasBusy();
+        if (busy) {
+            notes.add(0, text("hand-in.busy"));
         }
         return new MarkedHandIn(
                 name,
                 MarkedHandIn.oneLine(handIn.learner()),
                 MarkedHandIn.oneLine(handIn.lessonName()),
-                lesson == null ? "" : lesson.title(),
+                found.map(Lesson::title).orElse(""),
                 handIn.when().map(Instant::toString).orElse(""),
-                lesson == null ? List.of() : HandInCheck.of(handIn, lesson, blockingBench),
+                busy ? List.of() : steps,
                 notes,
-                lesson != null && read.faults().isEmpty() && parsed.faults().isEmpty());
+                found.isPresent() && read.faults().isEmpty() && parsed.faults().isEmpty(),
+                busy);
     }
 
     private static List<String> messages(List<TextFault> faults) {
         List<String> lines = new ArrayList<>();
-        faults.stream()
-                .limit(MOST_FAULTS)
-                .map(
-                        one ->
-                                one.line() > 0
-                                        ? text("hand-in.line", one.line(), one.words())
-                                        : one.words())
-                .map(MarkedHandIn::oneLine)
-                .forEach(lines::add);
+        for (TextFault one : faults.subList(0, Math.min(MOST_FAULTS, faults.size()))) {
+            lines.add(
+                    MarkedHandIn.oneLine(
+                            one.line() > 0
+                                    ? text("hand-in.line", one.line(), one.words())
+                                    : one.words()));
+        }
         if (faults.size() > MOST_FAULTS) {
             lines.add(text("hand-in.more-faults", faults.size() - MOST_FAULTS));
         }
@@ -107,9 +107,16 @@ public final class HandInMarking {
         if (handIn.learner().isBlank()) {
             notes.add(text("hand-in.no-learner"));
         }
-        if (!ContentHash.of(lesson).equals(Optional.of(handIn.lessonHash()))) {
+        if (!ContentHash.of(lesson.text()).equals(handIn.lessonHash())) {
             notes.add(text("hand-in.other-text", MarkedHandIn.oneLine(handIn.lessonFile())));
         }
+        lesson.faults().stream()
+                .findFirst()
+                .ifPresent(
+                        fault ->
+                                notes.add(
+                                        MarkedHandIn.oneLine(
+                                                text("hand-in.lesson-fault", fault.toString()))));
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
         Set<String> seen = new HashSet<>();
         for (HandedInStep step : handIn.steps()) {
@@ -131,9 +138,8 @@ public final class HandInMarking {
 
     private static List<String> claims(HandedInStep step, List<LessonPart> parts) {
         List<String> notes = new ArrayList<>();
-        PartsByKind kinds = PartsByKind.of(parts);
-        for (LessonPart.Asked asked : kinds.asked()) {
-            for (HandedInPrediction said : step.predictions()) {
+        for (LessonPart.Asked asked : LessonPart.only(LessonPart.Asked.class, parts)) {
+            for (HandedInStep.Prediction said : step.predictions()) {
                 if (said.question().equals(asked.question())
                         && said.outcome() == PredictionOutcome.YES
                         && PredictionOutcome.of(asked.answer(), said.answer())
@@ -142,8 +148,8 @@ public final class HandInMarking {
                 }
             }
         }
-        List<LessonPart.Snippet> snippets = kinds.snippets();
-        for (HandedInSnippet one : step.snippets()) {
+        List<LessonPart.Snippet> snippets = LessonPart.only(LessonPart.Snippet.class, parts);
+        for (HandedInStep.Snippet one : step.snippets()) {
             if (!one.changed()
                     && one.index() < snippets.size()
                     && !snippets.get(one.index()).code().equals(one.text())) {

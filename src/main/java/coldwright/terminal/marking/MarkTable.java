@@ -14,7 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.function.Predicate;
 
 /** The results of a class as a table: a row for each hand-in, or for each step. */
 final class MarkTable {
@@ -28,46 +28,44 @@ final class MarkTable {
     static List<String> lines(List<MarkedHandIn> all, int width) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(text("table.heads").split("; ")));
-        for (MarkedHandIn one : all) {
-            boolean tried = !one.steps().isEmpty();
-            rows.add(
-                    List.of(
-                            cut(one.learner().isEmpty() ? "?" : one.learner()),
-                            cut(
-                                    one.lesson().isEmpty()
-                                            ? one.file().replaceFirst("^.*[/\\\\]", "")
-                                            : one.lesson()),
-                            tried
-                                    ? one.steps().stream().filter(MarkedHandInStep::done).count()
-                                            + ""
-                                    : "-",
-                            of(
-                                    tried,
-                                    one.sum(MarkedHandInStep::ran),
-                                    one.sum(MarkedHandInStep::snippets)),
-                            of(
-                                    tried,
-                                    one.sum(MarkedHandInStep::passed),
-                                    one.sum(MarkedHandInStep::checks)),
-                            of(
-                                    tried,
-                                    one.predictions(PredictionOutcome.YES),
-                                    one.predictionsMade()),
-                            one.notes().isEmpty() ? "" : Integer.toString(one.notes().size())));
-        }
+        all.forEach(one -> rows.add(cells(one)));
         List<String> lines = new ArrayList<>(List.of(""));
         for (List<String> row : rows) {
             StringBuilder line = new StringBuilder();
-            for (int i = 0; i < row.size(); i++) {
+            for (int i = 0; i < row.size() - 1; i++) {
                 int at = i;
                 int wide = rows.stream().mapToInt(one -> length(one.get(at))).max().orElse(0);
                 line.append(row.get(i)).append(" ".repeat(wide - length(row.get(i)) + 2));
             }
-            lines.add(line.toString().stripTrailing());
+            int room = Math.max(WIDEST, width - length(line.toString()));
+            lines.add((line + cut(row.get(row.size() - 1), room)).stripTrailing());
         }
         lines.addAll(PlainProse.wrap(text("table.legend"), width));
         lines.add("");
         return lines;
+    }
+
+    /** What comes last may be long: the first thing that is worth a look, after their number. */
+    private static List<String> cells(MarkedHandIn one) {
+        boolean tried = !one.steps().isEmpty();
+        String lesson =
+                one.lesson().isEmpty() ? one.file().replaceFirst("^.*[/\\\\]", "") : one.lesson();
+        List<MarkedPrediction> predictions = predictions(one);
+        List<String> look = one.worthALook();
+        return List.of(
+                cut(one.learner().isEmpty() ? "?" : one.learner(), WIDEST),
+                cut(lesson, WIDEST),
+                of(tried, one.sum(step -> step.solved), one.sum(step -> step.exercises)),
+                of(tried, count(predictions, MarkedPrediction::made), predictions.size()),
+                look.isEmpty() ? "" : text("table.look", look.size(), look.get(0)));
+    }
+
+    private static List<MarkedPrediction> predictions(MarkedHandIn one) {
+        return one.predictions().stream().filter(MarkedPrediction::predicts).toList();
+    }
+
+    private static long count(List<MarkedPrediction> all, Predicate<MarkedPrediction> such) {
+        return all.stream().filter(such).count();
     }
 
     private static String of(boolean tried, long some, long all) {
@@ -78,10 +76,10 @@ final class MarkTable {
         return text.codePointCount(0, text.length());
     }
 
-    private static String cut(String text) {
-        return length(text) <= WIDEST
+    private static String cut(String text, int most) {
+        return length(text) <= most
                 ? text
-                : text.substring(0, text.offsetByCodePoints(0, WIDEST - 1)) + "…";
+                : text.substring(0, text.offsetByCodePoints(0, most - 1)) + "…";
     }
 
     /**
@@ -96,50 +94,50 @@ final class MarkTable {
         List<List<Object>> rows = new ArrayList<>();
         for (MarkedHandIn one : all) {
             one.steps().stream()
-                    .filter(MarkedHandInStep::hasContent)
-                    .forEach(s -> rows.add(row(one, s)));
+                    .filter(step -> !step.lines().isEmpty())
+                    .forEach(step -> rows.add(row(one, step)));
         }
         write(steps, rows, "table.step-heads");
         return List.of(file, steps);
     }
 
     private static List<Object> row(MarkedHandIn one) {
+        List<MarkedPrediction> predictions = predictions(one);
         return List.of(
                 one.file(),
                 one.learner(),
                 one.lesson(),
                 one.date(),
+                one.sum(step -> step.solved),
+                one.sum(step -> step.exercises),
+                count(predictions, MarkedPrediction::made),
+                predictions.size(),
+                String.join("; ", one.worthALook()),
                 text(one.passes() ? "table.yes" : "table.no"),
-                one.steps().stream().filter(MarkedHandInStep::done).count(),
-                one.sum(MarkedHandInStep::ran),
-                one.sum(MarkedHandInStep::snippets),
-                one.sum(MarkedHandInStep::passed),
-                one.sum(MarkedHandInStep::checks),
-                one.predictions(PredictionOutcome.YES),
-                one.predictions(PredictionOutcome.NO),
-                one.predictions().size(),
-                one.steps().stream()
-                        .filter(step -> !step.passes())
-                        .map(MarkedHandInStep::title)
-                        .collect(Collectors.joining("; ")),
-                String.join("; ", one.notes()));
+                one.sum(step -> step.done ? 1 : 0),
+                one.sum(step -> step.ran),
+                one.sum(step -> step.snippets),
+                one.sum(step -> step.passed),
+                one.sum(step -> step.checks),
+                count(predictions, all -> all.outcome() == PredictionOutcome.YES),
+                count(predictions, all -> all.outcome() == PredictionOutcome.NO));
     }
 
-    private static List<Object> row(MarkedHandIn one, MarkedHandInStep step) {
+    private static List<Object> row(MarkedHandIn one, MarkedStep step) {
         return List.of(
                 one.file(),
                 one.learner(),
                 one.lesson(),
-                step.title(),
-                text(step.done() ? "table.yes" : "table.no"),
-                step.ran(),
-                step.snippets(),
-                step.passed(),
-                step.checks(),
-                step.predictions().stream()
-                        .map(MarkedPrediction::brief)
-                        .collect(Collectors.joining("; ")),
-                String.join("; ", step.troubles()));
+                step.title,
+                text(step.done ? "table.yes" : "table.no"),
+                step.solved,
+                step.exercises,
+                step.ran,
+                step.snippets,
+                step.passed,
+                step.checks,
+                String.join("; ", step.predictions.stream().map(MarkedPrediction::brief).toList()),
+                String.join("; ", step.troubles));
     }
 
     private static void write(Path file, List<List<Object>> rows, String heads) throws IOException {

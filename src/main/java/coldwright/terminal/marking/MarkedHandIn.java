@@ -1,6 +1,6 @@
 package coldwright.terminal.marking;
 
-import coldwright.workbook.handin.PredictionOutcome;
+import static coldwright.terminal.console.ConsoleText.text;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,7 +9,7 @@ import java.util.function.ToIntFunction;
 /**
  * The result of one handed-in file. Learner and lesson are empty if the file does not say; the date
  * is the file's; there are no steps if it could not be played; {@code sound} is whether the file
- * itself is valid.
+ * itself is valid, {@code busy} whether the machine was too busy to mark it.
  */
 public record MarkedHandIn(
         String file,
@@ -17,9 +17,10 @@ public record MarkedHandIn(
         String lesson,
         String title,
         String date,
-        List<MarkedHandInStep> steps,
+        List<MarkedStep> steps,
         List<String> notes,
-        boolean sound) {
+        boolean sound,
+        boolean busy) {
     private static final int LONGEST = 400;
 
     public MarkedHandIn {
@@ -29,36 +30,35 @@ public record MarkedHandIn(
 
     /** A file that could not be played. */
     static MarkedHandIn refused(String file, List<String> notes) {
-        return new MarkedHandIn(file, "", "", "", "", List.of(), notes, false);
+        return new MarkedHandIn(file, "", "", "", "", List.of(), notes, false, false);
     }
 
     MarkedHandIn noting(String note) {
         List<String> more = new ArrayList<>(notes);
         more.add(note);
-        return new MarkedHandIn(file, learner, lesson, title, date, steps, more, sound);
+        return new MarkedHandIn(file, learner, lesson, title, date, steps, more, sound, busy);
     }
 
     /** Whether the file is valid, every snippet ran to its end and every check line passed. */
     public boolean passes() {
-        return sound && steps.stream().allMatch(MarkedHandInStep::passes);
+        return sound && !busy && steps.stream().allMatch(MarkedStep::passes);
     }
 
-    int sum(ToIntFunction<MarkedHandInStep> count) {
+    int sum(ToIntFunction<MarkedStep> count) {
         return steps.stream().mapToInt(count).sum();
     }
 
     List<MarkedPrediction> predictions() {
-        return steps.stream().flatMap(step -> step.predictions().stream()).toList();
+        return steps.stream().flatMap(step -> step.predictions.stream()).toList();
     }
 
-    /** Number of questions answered before the run. */
-    long predictionsMade() {
-        return predictions().stream().filter(one -> !one.answer().isEmpty()).count();
-    }
-
-    /** Number of predictions with this outcome. */
-    long predictions(PredictionOutcome how) {
-        return predictions().stream().filter(one -> one.outcome() == how).count();
+    /** What a teacher should look at, a sentence each: doubts about the file, then own failures. */
+    List<String> worthALook() {
+        List<String> all = new ArrayList<>(notes);
+        for (MarkedStep step : steps) {
+            step.own.forEach(one -> all.add(text("mark.in-step", step.title, one)));
+        }
+        return all;
     }
 
     /** The result as lines for a person. */
@@ -70,13 +70,7 @@ public record MarkedHandIn(
             lines.add("%s: %s, %s".formatted(file, learner, title));
         }
         notes.forEach(note -> lines.add("  " + note));
-        for (MarkedHandInStep step : steps) {
-            if (step.hasContent()) {
-                lines.add("  " + step.line());
-                step.predictions().forEach(one -> lines.add("    " + one.line()));
-                step.troubles().forEach(trouble -> lines.add("    " + trouble));
-            }
-        }
+        steps.forEach(step -> lines.addAll(step.lines()));
         return lines;
     }
 

@@ -6,6 +6,7 @@ import coldwright.figure.Drawing;
 import coldwright.figure.Exhibit;
 import coldwright.figure.FigureDescription;
 import coldwright.paint.FigureFiles;
+import coldwright.text.TemporaryFolders;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -52,7 +53,7 @@ public final class FigureFolder {
     List<Path> write(Exhibit exhibit) throws IOException {
         if (folder.isEmpty()) {
             String tidy = lessonName.replaceAll("[^A-Za-z0-9-]+", "-");
-            folder = Optional.of(Files.createTempDirectory("coldwright-" + tidy + "-"));
+            folder = Optional.of(TemporaryFolders.create(tidy));
         }
         count++;
         List<Path> files = new ArrayList<>();

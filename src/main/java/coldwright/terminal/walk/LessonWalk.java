@@ -112,10 +112,8 @@ public final class LessonWalk implements PlayListener {
 
     /** Asks whether to continue at the step where the last walk stopped; returns where to start. */
     private int onFrom(int stopped) {
-        Optional<String> line =
-                screen.ask(text("resume", stopped + 1, lesson.steps().get(stopped).title()));
-        screen.say("");
-        if (line.filter(words -> words.strip().equalsIgnoreCase("b")).isPresent()) {
+        String title = lesson.steps().get(stopped).title();
+        if (!StepPrompt.isResumed(screen, stopped + 1, title)) {
             return 0;
         }
         for (int i = 0; i <= stopped; i++) {

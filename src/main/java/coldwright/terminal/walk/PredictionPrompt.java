@@ -22,8 +22,6 @@ import java.util.TreeSet;
 
 /** A prediction as the terminal asks for it, and its answer. */
 final class PredictionPrompt {
-    private static final int MOST_TRIES = 3;
-
     private final LessonPart.Asked prediction;
     private final String form;
     private Optional<String> reply = Optional.empty();
@@ -78,20 +76,19 @@ final class PredictionPrompt {
         return String.valueOf((char) ('a' + index));
     }
 
+    /** Asks until the answer is understood, or empty. */
     private void take(TerminalScreen screen) {
-        for (int tries = 0; tries < MOST_TRIES; tries++) {
+        while (true) {
             String line = screen.ask(text("answer", form)).orElse("").strip();
-            if (line.equals("?")) {
-                screen.paragraph(text("answer.help", form));
-                tries--;
-            } else if (line.isEmpty() || understood(line.toLowerCase(Locale.ROOT))) {
+            if (line.isEmpty() || understood(line.toLowerCase(Locale.ROOT))) {
                 return;
-            } else {
-                screen.paragraph(
-                        prediction.answer() instanceof ExpectedAnswer.Curve curve
-                                ? TypedCurve.refusal(curve, line)
-                                : text("answer.unfit", line, form));
             }
+            screen.paragraph(
+                    line.equals("?")
+                            ? text("answer.help", form)
+                            : prediction.answer() instanceof ExpectedAnswer.Curve curve
+                                    ? TypedCurve.refusal(curve, line)
+                                    : text("answer.unfit", line, form));
         }
     }
 

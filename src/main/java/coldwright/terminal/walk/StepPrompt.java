@@ -5,25 +5,31 @@ import static coldwright.terminal.console.ConsoleText.text;
 import coldwright.terminal.console.TerminalScreen;
 
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 
-/** The prompt between two steps of a walk. */
+/** Questions between the steps of a walk, asked until the answer is one of the options. */
 final class StepPrompt {
-    private static final Set<String> STOPS = Set.of("q", "quit");
-
     private StepPrompt() {}
 
-    /** Asks whether to continue; an end of the input means no. */
+    /** Asks whether to go on with the next step; an end of the input means no. */
     static boolean isWanted(TerminalScreen screen) {
+        return ask(screen, "next", text("next"), "q", Set.of("q", "quit")).isEmpty();
+    }
+
+    /** Asks whether to continue at a step, from 1; otherwise the walk starts again. */
+    static boolean isResumed(TerminalScreen screen, int step, String title) {
+        return ask(screen, "resume", text("resume", step, title), "", Set.of("b")).isEmpty();
+    }
+
+    private static String ask(
+            TerminalScreen screen, String key, String question, String atEnd, Set<String> options) {
         while (true) {
-            Optional<String> line = screen.ask(text("next"));
+            String typed = screen.ask(question).orElse(atEnd).strip();
             screen.say("");
-            String typed = line.orElse("q").strip();
-            if (typed.isEmpty() || STOPS.contains(typed.toLowerCase(Locale.ROOT))) {
-                return typed.isEmpty();
+            if (typed.isEmpty() || options.contains(typed.toLowerCase(Locale.ROOT))) {
+                return typed;
             }
-            screen.paragraph(typed.equals("?") ? text("next.help") : text("next.unfit", typed));
+            screen.paragraph(typed.equals("?") ? text(key + ".help") : text(key + ".unfit", typed));
             screen.say("");
         }
     }

@@ -1,19 +1,17 @@
 package coldwright.workbook.entry;
 
+import static coldwright.workbook.entry.WorkbookText.fault;
+
 import coldwright.text.TextFault;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads a file of entries, as the program wrote it or a person edited it. */
 public final class KeyedEntryReader {
     private static final String INDENT = "    ";
-    private static final int LONGEST_QUOTE = 60;
-
-    /** The message for a file whose last line has no end. */
-    public static final String CUT = "the end of the file is missing";
-
     private final List<KeyedEntry> entries = new ArrayList<>();
     private final List<TextFault> faults = new ArrayList<>();
     private final List<String> block = new ArrayList<>();
@@ -40,29 +38,15 @@ public final class KeyedEntryReader {
         return new ParsedEntries<>(List.copyOf(reader.entries), reader.faults);
     }
 
-    /** Part of a file as a quotation of one line, at most 60 characters or so. */
-    public static String quoted(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", "\uFFFD");
-        return plain.length() <= LONGEST_QUOTE ? plain : plain.substring(0, LONGEST_QUOTE) + "…";
-    }
-
     /** The error if a first line isn't the heading, such as {@code Coldwright settings 1}. */
     public static Optional<TextFault> wrongHeading(String line, String heading) {
         String first = line.strip();
+        boolean other = first.matches(Pattern.quote(heading.replaceFirst(" \\d+$", "")) + " \\d+");
+        String key =
+                first.isBlank() ? "heading.empty" : other ? "heading.version" : "heading.other";
         return first.equals(heading)
                 ? Optional.empty()
-                : Optional.of(new TextFault(1, notThat(first, heading)));
-    }
-
-    private static String notThat(String first, String heading) {
-        if (first.isBlank()) {
-            return "the first line is empty; it must be \"%s\"".formatted(heading);
-        }
-        String kind = heading.replaceFirst(" \\d+$", "");
-        return first.matches(java.util.regex.Pattern.quote(kind) + " \\d+")
-                ? "another version of Coldwright wrote this file, as \"%s\"; this version reads \"%s\""
-                        .formatted(quoted(first), heading)
-                : "the first line is \"%s\"; it must be \"%s\"".formatted(quoted(first), heading);
+                : Optional.of(fault(1, key, heading, first));
     }
 
     private void line(int number, String line) {
@@ -74,11 +58,7 @@ public final class KeyedEntryReader {
         } else if (line.isBlank()) {
             skipped += block.isEmpty() ? 0 : 1;
         } else if (Character.isWhitespace(line.charAt(0))) {
-            faults.add(
-                    new TextFault(
-                            number,
-                            "\"%s\" isn't indented by four spaces under an entry; correct its indent"
-                                    .formatted(quoted(line.strip()))));
+            faults.add(fault(number, "line.indent", line.strip()));
         } else if (line.charAt(0) != '#') {
             endBlock();
             entry(number, line);
@@ -88,11 +68,7 @@ public final class KeyedEntryReader {
     private void entry(int number, String line) {
         int colon = line.indexOf(':');
         if (colon <= 0) {
-            faults.add(
-                    new TextFault(
-                            number,
-                            "\"%s\" isn't `key: value`; correct it, or indent it by four spaces if it is code"
-                                    .formatted(quoted(line.strip()))));
+            faults.add(fault(number, "line.no-key", line.strip()));
             return;
         }
         String value = UnsafeCharacters.read(line.substring(colon + 1).strip());

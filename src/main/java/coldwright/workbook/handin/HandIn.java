@@ -2,7 +2,6 @@ package coldwright.workbook.handin;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 import coldwright.workbook.entry.ParsedEntries;
 import coldwright.workbook.work.ContentHash;
 import coldwright.workbook.work.LearnerAnswer;
@@ -59,19 +58,19 @@ public record HandIn(
     }
 
     private static HandedInStep step(StepWork work, List<LessonPart> parts) {
-        PartsByKind kinds = PartsByKind.of(parts);
-        List<HandedInSnippet> snippets = new ArrayList<>();
-        for (LessonPart.Snippet snippet : kinds.snippets()) {
+        List<HandedInStep.Snippet> snippets = new ArrayList<>();
+        for (LessonPart.Snippet snippet : LessonPart.only(LessonPart.Snippet.class, parts)) {
             int index = snippets.size();
             String text = work.textOf(index, snippet.code());
-            snippets.add(new HandedInSnippet(index, !text.equals(snippet.code()), text));
+            snippets.add(new HandedInStep.Snippet(index, !text.equals(snippet.code()), text));
         }
-        List<HandedInPrediction> forecasts = new ArrayList<>();
-        for (LessonPart.Asked prediction : kinds.asked()) {
+        List<HandedInStep.Prediction> forecasts = new ArrayList<>();
+        for (LessonPart.Asked prediction : LessonPart.only(LessonPart.Asked.class, parts)) {
             int index = forecasts.size();
-            String said = work.answer(index, prediction.question()).map(HandIn::words).orElse("");
+            String said =
+                    work.answer(index, prediction.question()).map(LearnerAnswer::words).orElse("");
             forecasts.add(
-                    new HandedInPrediction(
+                    new HandedInStep.Prediction(
                             index,
                             prediction.question(),
                             said,
@@ -79,22 +78,6 @@ public record HandIn(
                             PredictionOutcome.of(prediction.answer(), said)));
         }
         return new HandedInStep(work.title(), work.done(), forecasts, snippets);
-    }
-
-    private static String words(LearnerAnswer learnerAnswer) {
-        if (learnerAnswer instanceof LearnerAnswer.Choice choice) {
-            return choice.words();
-        }
-        if (learnerAnswer instanceof LearnerAnswer.Typed typed) {
-            return typed.text();
-        }
-        if (learnerAnswer instanceof LearnerAnswer.Curve curve) {
-            return "a curve through "
-                    + String.join(
-                            "; ",
-                            curve.points().stream().map(one -> one.x() + " " + one.y()).toList());
-        }
-        throw new AssertionError(learnerAnswer);
     }
 
     /** The work in one step; empty if the hand-in has no such step. */

@@ -1,6 +1,7 @@
 package coldwright.workbook.handin;
 
 import coldwright.lesson.ExpectedAnswer;
+import coldwright.text.DisplayText;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -38,17 +39,12 @@ public enum PredictionOutcome {
                 several -> several.words(several.right()),
                 amount -> {
                     String unit = amount.unit().isBlank() ? "" : " " + amount.unit().strip();
-                    return number(amount.value()) + unit + " within " + number(amount.within());
+                    return DisplayText.number(amount.value())
+                            + unit
+                            + " within "
+                            + DisplayText.number(amount.within());
                 },
                 curve -> "");
-    }
-
-    private static String number(double value) {
-        String text =
-                value == Math.rint(value) && Math.abs(value) < 1e15
-                        ? Long.toString((long) value)
-                        : Double.toString(value);
-        return text.replace('-', '−');
     }
 
     /** Its text in the file: yes, no or open. */

@@ -1,5 +1,7 @@
 package coldwright.workbook.settings;
 
+import static coldwright.workbook.entry.WorkbookText.fault;
+
 import coldwright.text.TextFault;
 import coldwright.workbook.entry.KeyedEntryReader;
 import coldwright.workbook.entry.ParsedEntries;
@@ -80,15 +82,11 @@ public record Agreements(Map<ContentHash, String> names) {
                 agreements =
                         agreements.agree(new ContentHash(both[0]), both.length > 1 ? both[1] : "");
             } else if (!line.isEmpty()) {
-                faults.add(
-                        new TextFault(
-                                i + 1,
-                                "\"%s\" isn't a hash and a name; Coldwright asks again before that lesson runs"
-                                        .formatted(KeyedEntryReader.quoted(line))));
+                faults.add(fault(i + 1, "agreement.unfit", line));
             }
         }
         if (!lines[lines.length - 1].isEmpty()) {
-            faults.add(new TextFault(lines.length, KeyedEntryReader.CUT));
+            faults.add(fault(lines.length, "file.cut"));
         }
         return new ParsedEntries<>(agreements, faults);
     }

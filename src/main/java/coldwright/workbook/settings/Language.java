@@ -1,15 +1,26 @@
 package coldwright.workbook.settings;
 
-import java.util.Locale;
+import coldwright.words.Words;
 
-/** The program's language; {@code SYSTEM} is that of the computer. */
-public enum Language {
-    SYSTEM,
-    EN,
-    DE;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** The program's language, by its tag such as {@code de}; {@link #SYSTEM} is the computer's. */
+public record Language(String tag) {
+    /** The computer's language. */
+    public static final Language SYSTEM = new Language("system");
+
+    /** Every choice: the computer's language and those that the texts are translated into. */
+    public static List<Language> all() {
+        return Stream.concat(
+                        Stream.of(SYSTEM),
+                        Words.languages().stream().map(Locale::getLanguage).map(Language::new))
+                .toList();
+    }
 
     /** The language for texts. */
     public Locale locale() {
-        return this == SYSTEM ? Locale.getDefault() : this == DE ? Locale.GERMAN : Locale.ENGLISH;
+        return equals(SYSTEM) ? Locale.getDefault() : Locale.forLanguageTag(tag);
     }
 }

@@ -1,21 +1,24 @@
 package coldwright.workbook.settings;
 
+import static coldwright.workbook.entry.WorkbookText.refusal;
+
+import coldwright.workbook.entry.ThreeWay;
+
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * A user's settings: the type size is per cent of the usual one, {@value #LEAST_TYPE_SIZE_PERCENT}
- * to {@value #MOST_TYPE_SIZE_PERCENT}; every limit of the bench has a value; the window's place is
- * its last one, empty before the first close; {@code others} are lines of the file that this
- * version does not know, saved unchanged.
+ * to {@value #MOST_TYPE_SIZE_PERCENT}; every choice has a value, by the enum of its values, and
+ * every limit of the bench; the window's place is its last one, empty before the first close;
+ * {@code others} are lines of the file that this version does not know, saved unchanged.
  */
 public record Preferences(
         int typeSizePercent,
-        Theme theme,
-        TemperatureUnit temperatureUnit,
-        MassUnit massUnit,
+        Map<Class<?>, Enum<?>> choices,
         Language language,
         Map<BenchLimit, Integer> limits,
         Optional<WindowPlace> window,
@@ -41,14 +44,14 @@ public record Preferences(
             requireWithin(limit.key(), value, limit.least(), limit.most());
             all.put(limit, value);
         }
+        choices = Map.copyOf(choices);
         limits = Map.copyOf(all);
         others = List.copyOf(others);
     }
 
     private static void requireWithin(String name, int value, int least, int most) {
         if (value < least || value > most) {
-            throw new IllegalArgumentException(
-                    "%s is %d; it must be between %d and %d".formatted(name, value, least, most));
+            throw refusal("setting.range", name, value, least, most);
         }
     }
 
@@ -56,13 +59,26 @@ public record Preferences(
     public static Preferences usual() {
         return new Preferences(
                 USUAL_TYPE_SIZE_PERCENT,
-                Theme.LIGHT,
-                TemperatureUnit.C,
-                MassUnit.G,
+                Map.of(
+                        Theme.class, Theme.LIGHT,
+                        TemperatureUnit.class, TemperatureUnit.C,
+                        MassUnit.class, MassUnit.G),
                 Language.SYSTEM,
                 Map.of(),
                 Optional.empty(),
                 List.of());
+    }
+
+    public Theme theme() {
+        return (Theme) choices.get(Theme.class);
+    }
+
+    public TemperatureUnit temperatureUnit() {
+        return (TemperatureUnit) choices.get(TemperatureUnit.class);
+    }
+
+    public MassUnit massUnit() {
+        return (MassUnit) choices.get(MassUnit.class);
     }
 
     public int limit(BenchLimit which) {
@@ -71,67 +87,61 @@ public record Preferences(
 
     /** Changes the type size, per cent of the usual size; refuses one outside its range. */
     public Preferences withTypeSizePercent(int percent) {
-        return new Preferences(
-                percent, theme, temperatureUnit, massUnit, language, limits, window, others);
+        return new Preferences(percent, choices, language, limits, window, others);
     }
 
-    public Preferences with(Theme newTheme) {
-        return new Preferences(
-                typeSizePercent,
-                newTheme,
-                temperatureUnit,
-                massUnit,
-                language,
-                limits,
-                window,
-                others);
-    }
-
-    public Preferences with(TemperatureUnit unit) {
-        return new Preferences(
-                typeSizePercent, theme, unit, massUnit, language, limits, window, others);
-    }
-
-    public Preferences with(MassUnit unit) {
-        return new Preferences(
-                typeSizePercent, theme, temperatureUnit, unit, language, limits, window, others);
+    /** Changes the theme or a unit. */
+    public Preferences with(Enum<?> choice) {
+        Map<Class<?>, Enum<?>> next = new HashMap<>(choices);
+        if (next.put(choice.getDeclaringClass(), choice) == null) {
+            throw new IllegalArgumentException(choice.getDeclaringClass() + " isn't a setting");
+        }
+        return new Preferences(typeSizePercent, next, language, limits, window, others);
     }
 
     public Preferences with(Language newLanguage) {
-        return new Preferences(
-                typeSizePercent,
-                theme,
-                temperatureUnit,
-                massUnit,
-                newLanguage,
-                limits,
-                window,
-                others);
+        return new Preferences(typeSizePercent, choices, newLanguage, limits, window, others);
     }
 
     /** Changes a limit of the bench; refuses a value outside its range. */
     public Preferences with(BenchLimit which, int value) {
         Map<BenchLimit, Integer> next = new EnumMap<>(limits);
         next.put(which, value);
-        return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, language, next, window, others);
+        return new Preferences(typeSizePercent, choices, language, next, window, others);
     }
 
     public Preferences with(WindowPlace place) {
         return new Preferences(
-                typeSizePercent,
-                theme,
-                temperatureUnit,
-                massUnit,
-                language,
-                limits,
-                Optional.of(place),
-                others);
+                typeSizePercent, choices, language, limits, Optional.of(place), others);
     }
 
     /** Sets the lines that this version does not know. */
     Preferences withOthers(List<String> lines) {
-        return new Preferences(
-                typeSizePercent, theme, temperatureUnit, massUnit, language, limits, window, lines);
+        return new Preferences(typeSizePercent, choices, language, limits, window, lines);
+    }
+
+    /**
+     * Merges the settings of two windows since their common ancestor, key by key; where both
+     * changed one, mine.
+     */
+    public static ThreeWay.Merged<Preferences> merge(
+            Preferences base, Preferences mine, Preferences theirs) {
+        ThreeWay way = new ThreeWay();
+        Map<Class<?>, Enum<?>> choices = new HashMap<>();
+        for (Class<?> kind : mine.choices.keySet()) {
+            choices.put(kind, way.choose(base, mine, theirs, all -> all.choices.get(kind)));
+        }
+        Map<BenchLimit, Integer> limits = new EnumMap<>(BenchLimit.class);
+        for (BenchLimit limit : BenchLimit.values()) {
+            limits.put(limit, way.choose(base, mine, theirs, all -> all.limit(limit)));
+        }
+        return way.merged(
+                new Preferences(
+                        way.choose(base, mine, theirs, Preferences::typeSizePercent),
+                        choices,
+                        way.choose(base, mine, theirs, Preferences::language),
+                        limits,
+                        way.choose(base, mine, theirs, Preferences::window),
+                        way.choose(base, mine, theirs, Preferences::others)));
     }
 }

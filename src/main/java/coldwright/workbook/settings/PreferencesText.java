@@ -1,5 +1,8 @@
 package coldwright.workbook.settings;
 
+import static coldwright.workbook.entry.WorkbookText.fault;
+import static coldwright.workbook.entry.WorkbookText.refusal;
+
 import coldwright.text.TextFault;
 import coldwright.workbook.entry.KeyedEntryReader;
 import coldwright.workbook.entry.ParsedEntries;
@@ -7,10 +10,13 @@ import coldwright.workbook.entry.ParsedEntries;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,9 +24,21 @@ import java.util.stream.Stream;
 public final class PreferencesText {
     private static final String HEADING = "Coldwright settings 1";
     private static final String TYPE_SIZE = "typeSizePercent";
+    private static final String LANGUAGE = "language";
+
+    /** The choices by their keys, in the order of the file, with their usual values. */
+    private static final Map<String, Enum<?>> CHOICES = new LinkedHashMap<>();
+
+    static {
+        CHOICES.put("theme", Theme.LIGHT);
+        CHOICES.put("temperature", TemperatureUnit.C);
+        CHOICES.put("mass", MassUnit.G);
+    }
+
     private static final List<String> KEYS =
             Stream.concat(
-                            Stream.of(TYPE_SIZE, "theme", "temperature", "mass", "language"),
+                            Stream.concat(
+                                    Stream.of(TYPE_SIZE, LANGUAGE), CHOICES.keySet().stream()),
                             Arrays.stream(BenchLimit.values()).map(BenchLimit::key))
                     .toList();
 
@@ -36,10 +54,12 @@ public final class PreferencesText {
         List<String> lines = new ArrayList<>();
         lines.add(HEADING);
         lines.add(TYPE_SIZE + ": " + preferences.typeSizePercent());
-        lines.add("theme: " + word(preferences.theme()));
-        lines.add("temperature: " + preferences.temperatureUnit());
-        lines.add("mass: " + word(preferences.massUnit()));
-        lines.add("language: " + word(preferences.language()));
+        CHOICES.forEach(
+                (key, usual) -> {
+                    Enum<?> chosen = preferences.choices().get(usual.getDeclaringClass());
+                    lines.add(key + ": " + word(chosen));
+                });
+        lines.add(LANGUAGE + ": " + preferences.language().tag());
         for (BenchLimit limit : BenchLimit.values()) {
             lines.add(limit.key() + ": " + preferences.limit(limit));
         }
@@ -69,12 +89,9 @@ public final class PreferencesText {
         String missing =
                 KEYS.stream().filter(key -> !seen.contains(key)).collect(Collectors.joining(", "));
         if (!missing.isEmpty()) {
-            faults.add(
-                    new TextFault(
-                            lines.length,
-                            "%s is missing; Coldwright uses the usual value".formatted(missing)));
+            faults.add(fault(lines.length, "setting.missing", missing));
         } else if (!lines[lines.length - 1].isEmpty()) {
-            faults.add(new TextFault(lines.length, KeyedEntryReader.CUT));
+            faults.add(fault(lines.length, "file.cut"));
         }
     }
 
@@ -91,8 +108,7 @@ public final class PreferencesText {
             } else if (!again) {
                 read = next.get();
             } else {
-                throw new IllegalArgumentException(
-                        "\"%s\" appears twice; Coldwright uses the first".formatted(key));
+                throw refusal("setting.twice", key);
             }
         } catch (IllegalArgumentException e) {
             faults.add(new TextFault(number, e.getMessage()));
@@ -100,62 +116,48 @@ public final class PreferencesText {
     }
 
     private Optional<Preferences> taken(String key, String value) {
-        return switch (key) {
-            case TYPE_SIZE ->
-                    Optional.of(
-                            read.withTypeSizePercent(
-                                    number(
-                                            key,
-                                            value,
-                                            Preferences.LEAST_TYPE_SIZE_PERCENT,
-                                            Preferences.MOST_TYPE_SIZE_PERCENT)));
-            case "theme" -> Optional.of(read.with(one(Theme.class, key, value)));
-            case "temperature" -> Optional.of(read.with(one(TemperatureUnit.class, key, value)));
-            case "mass" -> Optional.of(read.with(one(MassUnit.class, key, value)));
-            case "language" -> Optional.of(read.with(one(Language.class, key, value)));
-            case "window" -> Optional.of(read.with(WindowPlace.read(value)));
-            default ->
-                    Arrays.stream(BenchLimit.values())
-                            .filter(limit -> limit.key().equals(key))
-                            .findFirst()
-                            .map(
-                                    limit ->
-                                            read.with(
-                                                    limit,
-                                                    number(
-                                                            key,
-                                                            value,
-                                                            limit.least(),
-                                                            limit.most())));
-        };
+        if (key.equals(TYPE_SIZE)) {
+            int least = Preferences.LEAST_TYPE_SIZE_PERCENT;
+            int most = Preferences.MOST_TYPE_SIZE_PERCENT;
+            return Optional.of(read.withTypeSizePercent(number(key, value, least, most)));
+        }
+        if (key.equals("window")) {
+            return Optional.of(read.with(WindowPlace.read(value)));
+        }
+        if (key.equals(LANGUAGE)) {
+            return Optional.of(read.with(one(key, value, Language.all(), Language::tag)));
+        }
+        if (CHOICES.containsKey(key)) {
+            return Optional.of(read.with(choice(key, value)));
+        }
+        return Arrays.stream(BenchLimit.values())
+                .filter(one -> one.key().equals(key))
+                .findFirst()
+                .map(one -> read.with(one, number(key, value, one.least(), one.most())));
     }
 
     private static int number(String key, String value, int least, int most) {
         boolean whole = value.matches("-?\\d{1,9}");
         if (!whole || Integer.parseInt(value) < least || Integer.parseInt(value) > most) {
-            throw new IllegalArgumentException(
-                    "%s is \"%s\"; it must be a whole number from %d to %d; Coldwright uses the usual value"
-                            .formatted(key, KeyedEntryReader.quoted(value), least, most));
+            throw refusal("setting.number", key, value, least, most);
         }
         return Integer.parseInt(value);
     }
 
-    private static <E extends Enum<E>> E one(Class<E> kind, String key, String value) {
-        return Arrays.stream(kind.getEnumConstants())
-                .filter(one -> one.name().equalsIgnoreCase(value))
-                .findFirst()
-                .orElseThrow(
-                        () ->
-                                new IllegalArgumentException(
-                                        "%s is \"%s\"; it must be %s; Coldwright uses the usual value"
-                                                .formatted(
-                                                        key,
-                                                        KeyedEntryReader.quoted(value),
-                                                        Arrays.stream(kind.getEnumConstants())
-                                                                .map(PreferencesText::word)
-                                                                .collect(
-                                                                        Collectors.joining(
-                                                                                " or ")))));
+    private static Enum<?> choice(String key, String value) {
+        Enum<?>[] all = CHOICES.get(key).getDeclaringClass().getEnumConstants();
+        return one(key, value, List.of(all), PreferencesText::word);
+    }
+
+    private static <V> V one(
+            String key, String value, List<V> all, Function<? super V, String> word) {
+        for (V one : all) {
+            if (word.apply(one).equalsIgnoreCase(value)) {
+                return one;
+            }
+        }
+        throw refusal(
+                "setting.choice", key, value, String.join(", ", all.stream().map(word).toList()));
     }
 
     private static String word(Enum<?> one) {

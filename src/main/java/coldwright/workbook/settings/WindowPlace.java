@@ -1,5 +1,7 @@
 package coldwright.workbook.settings;
 
+import static coldwright.workbook.entry.WorkbookText.refusal;
+
 /**
  * Place and size of the window, in logical pixels of the desktop; each side is 1 to 100,000. If it
  * is maximised, this is its place and size before that.
@@ -11,9 +13,7 @@ public record WindowPlace(int x, int y, int width, int height, boolean maximised
     /** Refuses a size outside its range. */
     public WindowPlace {
         if (width < 1 || width > MOST_PX || height < 1 || height > MOST_PX) {
-            throw new IllegalArgumentException(
-                    "the window is %d × %d pixels; it must be 1 to %d each way"
-                            .formatted(width, height, MOST_PX));
+            throw refusal("window.size", width, height, MOST_PX);
         }
     }
 
@@ -24,9 +24,7 @@ public record WindowPlace(int x, int y, int width, int height, boolean maximised
 
     static WindowPlace read(String text) {
         if (!text.matches("(-?\\d{1,6} ){2}\\d{1,6} \\d{1,6}(" + MAXIMISED + ")?")) {
-            throw new IllegalArgumentException(
-                    "window is \"%s\"; it must be left, top, width and height in pixels"
-                            .formatted(text));
+            throw refusal("window.unfit", text);
         }
         String[] all = text.split(" ");
         return new WindowPlace(

@@ -1,5 +1,7 @@
 package coldwright.workbook.work;
 
+import static coldwright.workbook.entry.WorkbookText.refusal;
+
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -15,9 +17,7 @@ public record LessonKey(String name) {
     /** Refuses a name with other characters. */
     public LessonKey {
         if (!FORM.matcher(name).matches()) {
-            throw new IllegalArgumentException(
-                    "\"%s\" isn't a key of a lesson; it must be 1 to 80 of a to z, 0 to 9, - and _"
-                            .formatted(name));
+            throw refusal("key.unfit", name);
         }
     }
 

@@ -42,9 +42,7 @@ public record LessonWork(
         changed = changed.truncatedTo(ChronoUnit.SECONDS);
         steps = steps.stream().filter(step -> !step.isEmpty()).toList();
         if (steps.stream().map(StepWork::title).distinct().count() < steps.size()) {
-            throw new IllegalArgumentException(
-                    "the work on \"%s\" has two steps of the same title; each may appear once"
-                            .formatted(title));
+            throw new IllegalArgumentException("two steps have the same title: " + title);
         }
     }
 

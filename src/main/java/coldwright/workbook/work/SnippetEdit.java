@@ -7,6 +7,6 @@ package coldwright.workbook.work;
 public record SnippetEdit(int index, String text, ContentHash from) {
     /** Refuses an index below 0 or above 99,999. */
     public SnippetEdit {
-        PartPositions.require(index);
+        GivenPrediction.requireIndex(index);
     }
 }

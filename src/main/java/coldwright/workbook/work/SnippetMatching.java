@@ -2,9 +2,9 @@ package coldwright.workbook.work;
 
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonPart;
-import coldwright.lesson.PartsByKind;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,35 +33,28 @@ final class SnippetMatching {
 
     static List<StepWork> fit(List<StepWork> kept, Lesson lesson) {
         Map<String, List<LessonPart>> parts = StepNames.parts(lesson);
-        List<StepWork> steps = RenamedSteps.named(kept, parts);
-        SnippetMatching snippetMatching = new SnippetMatching();
-        parts.forEach(snippetMatching::offer);
+        List<StepWork> steps = named(kept, parts);
+        SnippetMatching matching = new SnippetMatching();
+        parts.forEach(matching::offer);
         for (StepWork step : steps) {
-            step.edits()
-                    .forEach(
-                            edit ->
-                                    snippetMatching.edits.add(
-                                            new UnplacedText(step.title(), edit)));
-            step.aside()
-                    .forEach(
-                            edit ->
-                                    snippetMatching.aside.add(
-                                            new UnplacedText(step.title(), edit)));
+            String title = step.title();
+            step.edits().forEach(one -> matching.edits.add(new UnplacedText(title, one)));
+            step.aside().forEach(one -> matching.aside.add(new UnplacedText(title, one)));
         }
-        snippetMatching.place();
+        matching.place();
         Map<String, StepWork> work = new LinkedHashMap<>();
         steps.forEach(step -> work.put(step.title(), step));
-        snippetMatching.placed.forEach(
+        matching.placed.forEach(
                 piece -> work.putIfAbsent(piece.step(), StepWork.empty(piece.step())));
         return work.values().stream()
-                .map(snippetMatching::fitted)
+                .map(matching::fitted)
                 .map(step -> withQuestionsOf(step, parts.getOrDefault(step.title(), List.of())))
                 .toList();
     }
 
     private void offer(String step, List<LessonPart> parts) {
         int index = 0;
-        for (LessonPart.Snippet snippet : PartsByKind.of(parts).snippets()) {
+        for (LessonPart.Snippet snippet : LessonPart.only(LessonPart.Snippet.class, parts)) {
             free.add(new SnippetPosition(step, index++, ContentHash.of(snippet.code())));
         }
     }
@@ -112,7 +105,7 @@ final class SnippetMatching {
     }
 
     private static StepWork withQuestionsOf(StepWork step, List<LessonPart> parts) {
-        List<String> questions = RenamedSteps.questions(parts);
+        List<String> questions = questions(parts);
         Map<Integer, GivenPrediction> answers = new LinkedHashMap<>();
         List<GivenPrediction> lost = new ArrayList<>();
         for (GivenPrediction one : step.predictions()) {
@@ -136,5 +129,41 @@ final class SnippetMatching {
             answers.put(behind, new GivenPrediction(behind, one.question(), one.answer()));
         }
         return step.withPredictions(List.copyOf(answers.values()));
+    }
+
+    /**
+     * Renames work to the current titles of its steps: a missing step with answers gets the name of
+     * the first step without work that asks all of these questions.
+     */
+    private static List<StepWork> named(List<StepWork> steps, Map<String, List<LessonPart>> parts) {
+        Set<String> taken = new HashSet<>();
+        steps.forEach(step -> taken.add(step.title()));
+        return steps.stream()
+                .map(
+                        step ->
+                                parts.containsKey(step.title()) || step.predictions().isEmpty()
+                                        ? step
+                                        : named(step, parts, taken))
+                .toList();
+    }
+
+    private static StepWork named(
+            StepWork step, Map<String, List<LessonPart>> parts, Set<String> taken) {
+        List<String> answered = step.predictions().stream().map(GivenPrediction::question).toList();
+        return parts.entrySet().stream()
+                .filter(one -> !taken.contains(one.getKey()))
+                .filter(one -> questions(one.getValue()).containsAll(answered))
+                .findFirst()
+                .map(Map.Entry::getKey)
+                .filter(taken::add)
+                .map(step::titled)
+                .orElse(step);
+    }
+
+    /** The questions of a step, in order. */
+    private static List<String> questions(List<LessonPart> parts) {
+        return LessonPart.only(LessonPart.Asked.class, parts).stream()
+                .map(LessonPart.Asked::question)
+                .toList();
     }
 }

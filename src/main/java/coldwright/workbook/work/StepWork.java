@@ -2,8 +2,10 @@ package coldwright.workbook.work;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -27,16 +29,14 @@ public record StepWork(
                 predictions.stream()
                         .sorted(Comparator.comparingInt(GivenPrediction::index))
                         .toList();
-        requireApart(title, "edits", edits.stream().map(SnippetEdit::index));
-        requireApart(title, "forecasts", predictions.stream().map(GivenPrediction::index));
+        requireApart(edits.stream().map(SnippetEdit::index));
+        requireApart(predictions.stream().map(GivenPrediction::index));
     }
 
-    private static void requireApart(String title, String what, Stream<Integer> places) {
-        List<Integer> all = places.toList();
-        if (all.stream().distinct().count() < all.size()) {
-            throw new IllegalArgumentException(
-                    "the step \"%s\" has two %s with the same index; each may have one"
-                            .formatted(title, what));
+    private static void requireApart(Stream<Integer> indexes) {
+        Set<Integer> seen = new HashSet<>();
+        if (!indexes.allMatch(seen::add)) {
+            throw new IllegalArgumentException("two parts of a step have the same index");
         }
     }
 

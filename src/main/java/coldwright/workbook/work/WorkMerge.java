@@ -1,6 +1,5 @@
 package coldwright.workbook.work;
 
-import coldwright.workbook.entry.Merged;
 import coldwright.workbook.entry.ThreeWay;
 
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -19,7 +19,8 @@ public final class WorkMerge {
     private WorkMerge() {}
 
     /** Merges work since its common ancestor; where both changed a snippet or answer, mine. */
-    public static Merged<LessonWork> of(LessonWork base, LessonWork mine, LessonWork theirs) {
+    public static ThreeWay.Merged<LessonWork> of(
+            LessonWork base, LessonWork mine, LessonWork theirs) {
         WorkMerge merge = new WorkMerge();
         LessonWork work = mine;
         Set<String> titles = new LinkedHashSet<>();
@@ -32,7 +33,7 @@ public final class WorkMerge {
                             merge.step(base.step(title), mine.step(title), theirs.step(title)));
         }
         String seen = mine.inSight().equals(base.inSight()) ? theirs.inSight() : mine.inSight();
-        return new Merged<>(work.withInSight(seen), merge.way.clash());
+        return merge.way.merged(work.withInSight(seen));
     }
 
     private StepWork step(StepWork base, StepWork mine, StepWork theirs) {
@@ -52,8 +53,8 @@ public final class WorkMerge {
                         WorkMerge::answer);
         return new StepWork(
                 mine.title(),
-                way.choose(base.read(), mine.read(), theirs.read()),
-                way.choose(base.done(), mine.done(), theirs.done()),
+                way.choose(base, mine, theirs, StepWork::read),
+                way.choose(base, mine, theirs, StepWork::done),
                 edits,
                 aside(base, mine, theirs),
                 answers);
@@ -63,26 +64,16 @@ public final class WorkMerge {
         return step.predictions().stream().filter(one -> one.index() == index).findFirst();
     }
 
-    /** Finds a part of a step by its index. */
-    private interface ByIndex<T> {
-        Optional<T> of(StepWork step, int index);
-    }
-
     private <T> List<T> each(
             StepWork base,
             StepWork mine,
             StepWork theirs,
             Function<StepWork, Stream<Integer>> indexes,
-            ByIndex<T> part) {
+            BiFunction<StepWork, Integer, Optional<T>> part) {
         Set<Integer> all = new TreeSet<>();
         Stream.of(mine, theirs).flatMap(indexes).forEach(all::add);
         return all.stream()
-                .map(
-                        index ->
-                                way.choose(
-                                        part.of(base, index),
-                                        part.of(mine, index),
-                                        part.of(theirs, index)))
+                .map(index -> way.choose(base, mine, theirs, step -> part.apply(step, index)))
                 .flatMap(Optional::stream)
                 .toList();
     }

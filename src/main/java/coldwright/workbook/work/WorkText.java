@@ -55,7 +55,9 @@ public final class WorkText {
                 out.block(
                         String.join(
                                 "\n",
-                                curve.points().stream().map(at -> at.x() + " " + at.y()).toList()));
+                                curve.points().stream()
+                                        .map(LearnerAnswer.Point::toString)
+                                        .toList()));
             }
         } else {
             throw new AssertionError(learnerAnswer);

@@ -28,7 +28,6 @@ class BenchFolderTest {
         BenchFolder.delete(Path.of("/"));
         BenchFolder.delete(school.resolve("none"));
         assertTrue(Files.exists(work));
-        assertFalse(BenchFolder.isOne(school));
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.FigureSettings;
@@ -16,6 +17,7 @@ import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.Typography;
 import coldwright.science.mix.Shelf;
+import coldwright.science.plan.Finding;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -37,6 +39,7 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -46,6 +49,7 @@ class BatchWindowTest extends BatchHands {
     private static final ExecutorService WORK = Executors.newCachedThreadPool();
 
     private BatchesModel brew;
+    private String opened = "";
 
     @AfterAll
     static void stop() {
@@ -62,7 +66,8 @@ class BatchWindowTest extends BatchHands {
                 new BatchView(
                         brew,
                         new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG),
-                        file -> {});
+                        file -> {},
+                        name -> Optional.of(new CourseLink(name, () -> opened = name)));
         view.getStyleClass().add("desk");
         for (String sheet : List.of("page.css", "figure.css")) {
             view.getStylesheets()
@@ -70,6 +75,13 @@ class BatchWindowTest extends BatchHands {
         }
         stage.setScene(new Scene(view, 1200, 780));
         stage.show();
+    }
+
+    /** Takes out most of the sugar, so that there is something to say. */
+    private BatchModel lackingSugar(FxRobot robot) throws Exception {
+        robot.interact(() -> amount(robot, 1).setText("60 g"));
+        settle();
+        return brew.open().get();
     }
 
     private void settle() throws Exception {
@@ -175,8 +187,7 @@ class BatchWindowTest extends BatchHands {
 
     @Test
     void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         String before = batch.recipe().get().toString();
         await(
                 () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
@@ -223,6 +234,21 @@ class BatchWindowTest extends BatchHands {
     }
 
     @Test
+    void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
+        Finding first =
+                lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
+        String sum = Typography.of(BatchSentences.finding(first).get(1));
+        assertTrue(visible(robot, sum).isEmpty(), "folded at first");
+
+        press(robot, Messages.of("batch.why"));
+        assertFalse(visible(robot, sum).isEmpty(), sum);
+
+        String lesson = first.fault().lesson();
+        press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
+        assertEquals(lesson, opened);
+    }
+
+    @Test
     void batchesStandSideBySideAndTheClockBeginsWhenAsked(FxRobot robot) throws Exception {
         settle();
         assertTrue(robot.lookup(".brew-card").queryAll().isEmpty());
@@ -252,30 +278,10 @@ class BatchWindowTest extends BatchHands {
         }
     }
 
-    /** Enabled buttons that make the next batch from a change. */
-    private static List<Button> nexts(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> !one.isDisabled())
-                .filter(one -> one.getText().equals(Messages.of("batch.take-next")))
-                .toList();
-    }
-
-    private static List<Button> takes(FxRobot robot) {
-        return robot.lookup(".brew-offer .word").queryAllAs(Button.class).stream()
-                .filter(one -> one.getText().equals(Messages.of("batch.take")))
-                .toList();
-    }
-
-    private static boolean dimmed(FxRobot robot) {
-        return robot.lookup(".brew-figures").query().getPseudoClassStates().stream()
-                .anyMatch(one -> one.getPseudoClassName().equals("stale"));
-    }
-
     @Test
     void whileALineIsMisspeltItsResultsAreDimmedAndNothingCanBeTaken(FxRobot robot)
             throws Exception {
-        settle();
-        BatchModel batch = brew.open().get();
+        BatchModel batch = lackingSugar(robot);
         press(robot, Messages.of("batch.wish.scoopable", "−18"));
         await(
                 () ->
@@ -375,12 +381,5 @@ class BatchWindowTest extends BatchHands {
                 labels(robot).stream()
                         .anyMatch(one -> one.startsWith("Rule of thumb, from memory: ")),
                 () -> labels(robot).toString());
-    }
-
-    private static List<String> labels(FxRobot robot) {
-        return robot.lookup(".brew-figures .label").queryAllAs(Label.class).stream()
-                .filter(one -> one.isVisible() && one.getParent().isVisible())
-                .map(Label::getText)
-                .toList();
     }
 }

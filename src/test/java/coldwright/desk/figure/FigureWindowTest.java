@@ -91,15 +91,15 @@ class FigureWindowTest {
                         "the figure in words");
         List<Node> children = List.copyOf(plate.getChildren());
         Object image = imageOf(plate);
-        for (int i = 1; i <= 20; i++) {
-            double slope = 0.1 - 0.001 * i;
-            robot.interact(
-                    () -> {
-                        plates.drawn.setAll(of(lines(slope)));
+        // in one go, so that the pause after which the words follow can't fall between two turns
+        robot.interact(
+                () -> {
+                    for (int i = 1; i <= 20; i++) {
+                        plates.drawn.setAll(of(lines(0.1 - 0.001 * i)));
                         assertFalse(plate.isNeedsLayout(), "nothing is laid out");
                         assertEquals(first, plate.face().getAccessibleText());
-                    });
-        }
+                    }
+                });
         waitFor(() -> imageOf(plate) != image ? true : null, "a new image");
         assertEquals(children, plate.getChildren());
         waitFor(

@@ -106,7 +106,7 @@ class MovingWindowTest {
 
     @Test
     void theKeyboardGoesThroughTime(FxRobot robot) throws Exception {
-        FigureView plate = plates.show(robot, new ShownFigure(globules(6), Optional.empty()));
+        FigureView plate = plates.show(robot, new ShownFigure(globules(60), Optional.empty()));
         Slider slider = robot.lookup(".play-bar .slider").queryAs(Slider.class);
         robot.interact(slider::requestFocus);
         robot.push(KeyCode.RIGHT).push(KeyCode.RIGHT).push(KeyCode.LEFT);

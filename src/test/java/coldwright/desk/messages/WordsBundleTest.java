@@ -28,8 +28,10 @@ class WordsBundleTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
     private static final Path DESK = Path.of("src/main/java/coldwright/desk");
     private static final Pattern KEY =
-            Pattern.compile("Messages\\.of\\(\\s*\"([^\"]+)\"\\s*([+,)])");
-    private static final Pattern PLACE = Pattern.compile("%(?:(\\d)\\$)?(s|\\.\\df)");
+            Pattern.compile(
+                    "(?:Messages\\.of|TextControls\\.command)\\(\\s*\"([^\"]+)\"\\s*([+,)])");
+    private static final Pattern PLACE =
+            Pattern.compile("%(?:(\\d)\\$)?([stTdDgG]|\\.\\d[ftTdDgG])");
 
     /** What shows or speaks its first text as it stands. */
     private static final Pattern SAID =

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.SnippetRights;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.page.TestDesk;
@@ -51,7 +52,7 @@ class DeskModelTest {
 
     @TempDir private Path folder;
 
-    private final DeskModel desk = TestDesk.model(new ByHandRunner(), WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(new ByHandRunner(), TestDesk.UNKEPT);
 
     @Test
     void theShelfIsFilledAndNothingOpenedUnasked() {
@@ -79,9 +80,9 @@ class DeskModelTest {
     @Test
     void whatTheProgramWroteItselfNeedsNoLeave() throws Exception {
         desk.openFile(write("stranger.md", LESSON.formatted("Stranger")));
-        assertFalse(desk.open().get().gate().open().get());
+        assertSame(SnippetRights.CONFINED, desk.open().get().gate().rights());
         desk.openOwn(write("own.md", LESSON.formatted("Own")));
-        assertTrue(desk.open().get().gate().open().get());
+        assertSame(SnippetRights.EVERYTHING, desk.open().get().gate().rights());
     }
 
     @Test
@@ -102,14 +103,14 @@ class DeskModelTest {
         String two = LESSON + "\n## Two\n\nMore.\n";
         Path file = write("b.md", two.formatted("B"));
         desk.openFile(file);
-        assertFalse(desk.open().get().gate().open().get());
-        desk.agreeWhileWritten(desk.open().get());
+        assertSame(SnippetRights.CONFINED, desk.open().get().gate().rights());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         desk.open().get().arrive(desk.open().get().steps().get(1));
         write("b.md", two.formatted("B, mended") + "\n```forecast\n```\n");
         desk.refresh(file);
         LessonModel now = desk.open().get();
         assertEquals("B, mended", now.lesson().title());
-        assertTrue(now.gate().open().get());
+        assertSame(SnippetRights.EVERYTHING, now.gate().rights());
         assertEquals("Two", now.inSight().get().title());
         assertEquals(1, now.faultsOf(now.steps().get(1)).size());
         assertTrue(now.faultsOf(now.steps().get(0)).isEmpty());
@@ -120,7 +121,7 @@ class DeskModelTest {
     void aStepThatComesAboveTakesNothingAway() throws IOException {
         Path file = write("b.md", LESSON.formatted("B") + SECOND);
         desk.openFile(file);
-        desk.agreeWhileWritten(desk.open().get());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         StepModel second = desk.open().get().steps().get(1);
         second.snippets().get(0).text().set("int b = 9;");
         second.predictions().get(0).chosen().set(1);

@@ -3,8 +3,11 @@ package coldwright.desk.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.bench.SnippetRights;
+import coldwright.desk.page.TestDesk;
 import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.Test;
@@ -42,7 +45,7 @@ class DeskPackTest {
                     new ByHandRunner(),
                     work::add,
                     Runnable::run,
-                    WorkStore.NONE);
+                    TestDesk.UNKEPT);
 
     private Path zip(String name, String... entries) throws IOException {
         Path file = folder.resolve(name);
@@ -72,10 +75,10 @@ class DeskPackTest {
         assertEquals("b.md", desk.open().get().lesson().title());
         assertEquals(ShownPage.LESSON, desk.place().get());
         assertEquals("", desk.notice().get());
-        desk.lessons().forEach(one -> assertFalse(one.gate().open().get()));
-        desk.agree(desk.open().get());
-        assertTrue(desk.lessons().get(0).gate().open().get());
-        assertFalse(desk.lessons().get(1).gate().open().get());
+        desk.lessons().forEach(one -> assertSame(SnippetRights.CONFINED, one.gate().rights()));
+        desk.openLessons().agree(desk.open().get());
+        assertSame(SnippetRights.EVERYTHING, desk.lessons().get(0).gate().rights());
+        assertSame(SnippetRights.CONFINED, desk.lessons().get(1).gate().rights());
         assertFalse(desk.open().get().isFollowed(), "a zip is never unpacked, so never followed");
     }
 

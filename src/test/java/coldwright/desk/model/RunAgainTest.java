@@ -45,14 +45,14 @@ class RunAgainTest {
     @TempDir private Path folder;
 
     private final ByHandRunner bench = new ByHandRunner();
-    private final DeskModel desk = TestDesk.model(bench, WorkStore.NONE);
+    private final DeskModel desk = TestDesk.model(bench, TestDesk.UNKEPT);
     private Path file;
 
     @BeforeEach
     void theFirstTwoStepsHaveRun() throws IOException {
         file = Files.writeString(folder.resolve("rum.md"), TEXT);
         desk.openFile(file);
-        desk.agreeWhileWritten(desk.open().get());
+        desk.openLessons().agreeWhileWritten(desk.open().get());
         desk.open().get().snippets().get(0).run();
         bench.finish("");
         desk.open().get().snippets().get(1).run();

@@ -21,6 +21,7 @@ import coldwright.desk.code.CodeEditor;
 import coldwright.desk.figure.FigureColumn;
 import coldwright.desk.lesson.LessonView;
 import coldwright.desk.model.DeskModel;
+import coldwright.desk.model.PreferencesModel;
 import coldwright.workbook.settings.Preferences;
 
 import javafx.geometry.VerticalDirection;
@@ -52,6 +53,7 @@ class DeskReachTest {
     private static BenchRunner bench;
 
     @TempDir private Path folder;
+    private final PreferencesModel settings = new PreferencesModel(Preferences.usual());
     private Stage stage;
     private DeskModel desk;
 
@@ -69,7 +71,7 @@ class DeskReachTest {
     @Start
     void start(Stage stage) {
         this.stage = stage;
-        desk = TestDesk.lay(stage, bench, WORK);
+        desk = TestDesk.lay(stage, bench, WORK, settings);
     }
 
     @Test
@@ -90,13 +92,13 @@ class DeskReachTest {
         press(robot, "Run", 0);
         Node beside = waitFor(() -> plate(robot), "a figure");
         assertTrue(isWithin(beside, FigureColumn.class));
-        robot.interact(() -> desk.typeSize().larger());
+        robot.interact(() -> settings.largerType());
         Node under =
                 waitFor(
                         () -> plate(robot) == beside ? null : plate(robot),
                         "the figure's new place");
         assertTrue(isWithin(under, LessonView.class));
-        robot.interact(() -> desk.typeSize().usual());
+        robot.interact(() -> settings.usualType());
         assertTrue(isWithin(waitFor(() -> plate(robot), "the figure"), FigureColumn.class));
     }
 
@@ -115,7 +117,7 @@ class DeskReachTest {
                 () -> desk.open().get().inSight().get().number() == 2 ? true : null,
                 "the second step");
         robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
-        assertEquals(110, desk.typeSize().percent().get());
+        assertEquals(110, settings.typePercent());
 
         ScrollPane page = robot.lookup(".reading").query();
         CodeEditor slip = slip(robot, 0);

@@ -15,7 +15,6 @@ import coldwright.desk.model.ByHandRunner;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.ShownPage;
-import coldwright.desk.model.WorkStore;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
 
@@ -83,7 +82,7 @@ class PageStateWindowTest {
                         new ByHandRunner(),
                         Runnable::run,
                         Platform::runLater,
-                        WorkStore.NONE);
+                        TestDesk.UNKEPT);
         stage.setScene(new Scene(view(), 1200, 780));
         stage.show();
         desk.fetch(() -> List.of(LessonReader.read("02-terms.md", LESSON)))
@@ -163,7 +162,7 @@ class PageStateWindowTest {
         robot.interact(desk::openSettings);
         robot.interact(desk::goHome);
         press(robot, KeyCode.ESCAPE);
-        robot.interact(() -> desk.typeSize().larger());
+        robot.interact(() -> settings.largerType());
         assertEquals(List.of(), broken);
     }
 

@@ -8,10 +8,15 @@ import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.model.DeskModel;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.model.WorkStore;
+import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunGate;
 import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetRunner;
+import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonReader;
 import coldwright.workbook.settings.Preferences;
+import coldwright.workbook.work.ContentHash;
+import coldwright.workbook.work.LessonKey;
 
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -60,6 +65,21 @@ public final class TestDesk {
             The end.
             """;
 
+    /** Keeps no work, and asks about every lesson that did not come with the program. */
+    public static final WorkStore UNKEPT =
+            new WorkStore() {
+                @Override
+                public void opened(LessonModel lesson) {}
+
+                @Override
+                public boolean agreed(ContentHash hash) {
+                    return false;
+                }
+
+                @Override
+                public void agree(ContentHash hash, String name) {}
+            };
+
     private TestDesk() {}
 
     /** A program that does nothing outside of its window. */
@@ -85,26 +105,22 @@ public final class TestDesk {
 
     /** A lesson without a desk. */
     public static LessonModel lesson(String text, SnippetRunner runner) {
+        Lesson read = LessonReader.read("test.md", text);
         return new LessonModel(
-                LessonReader.read("test.md", text),
-                new RunQueue(runner, Runnable::run),
-                Runnable::run);
+                read,
+                LessonKey.ofCourse(read.name()),
+                new RunContext(new RunQueue(runner, Runnable::run), Runnable::run, RunGate.wide()));
     }
 
     static DeskModel lay(Stage stage, BenchRunner bench, Executor work) {
-        DeskModel desk =
-                new DeskModel(LessonReader::read, bench, work, Platform::runLater, WorkStore.NONE);
+        return lay(stage, bench, work, new PreferencesModel(Preferences.usual()));
+    }
+
+    static DeskModel lay(Stage stage, BenchRunner bench, Executor work, PreferencesModel settings) {
+        DeskModel desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, UNKEPT);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, work, Platform::runLater);
-        stage.setScene(
-                new Scene(
-                        new DeskView(
-                                desk,
-                                new PreferencesModel(Preferences.usual()),
-                                renderContext,
-                                idle()),
-                        1200,
-                        780));
+        stage.setScene(new Scene(new DeskView(desk, settings, renderContext, idle()), 1200, 780));
         stage.setX(0);
         stage.setY(0);
         stage.show();

@@ -103,13 +103,14 @@ class BalanceExactTest {
     /** One row, two shares: minimise (2x − 0.5)² + 0.001(x − 0.5)² + 0.001(y − 0.5)², x + y = 1. */
     @Test
     void leastSquaresByHand() {
-        List<Choice> two = List.of(Choice.any(MILK), Choice.any(CREAM));
-        BoundedLeastSquares squares = new BoundedLeastSquares(1000, two);
+        double[] none = {0, 0};
+        double[] all = {1, 1};
+        double[] even = {0.5, 0.5};
         double x = (1 + 0.001) / (4 + 0.002);
         double[][] row = {{2, 0}};
         assertArrayEquals(
                 new double[] {x, 1 - x},
-                squares.nearTo(squares.even(), row, new double[] {0.5}),
+                new BoundedLeastSquares(none, all, even, row, new double[] {0.5}).best(even),
                 EXACT);
     }
 

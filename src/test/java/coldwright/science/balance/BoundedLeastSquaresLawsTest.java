@@ -51,7 +51,7 @@ class BoundedLeastSquaresLawsTest {
             least[i] = random.nextInt(4) == 0 ? 0.1 * random.nextDouble() / n : 0;
             most[i] = random.nextInt(4) == 0 && i > 0 ? 0.2 : 1;
         }
-        double[] shares = new ActiveBounds(least, most, squares, pull).best(even);
+        double[] shares = new BoundedLeastSquares(least, most, even, rows, wanted).best(even);
         double sum = 0;
         for (int i = 0; i < n; i++) {
             assertTrue(shares[i] >= least[i] && shares[i] <= most[i], "within its bounds");

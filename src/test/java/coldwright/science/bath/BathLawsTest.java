@@ -110,7 +110,7 @@ class BathLawsTest {
     @Test
     void insulationAndWetIce() {
         IceAndSalt bare = IceAndSalt.of(2000, 500);
-        assertTrue(bare.in(Vessel.COOLER_BOX).minutesBelow(-10) > 3 * bare.minutesBelow(-10));
+        assertTrue(bare.roomWPerK() > 3 * bare.in(Vessel.COOLER_BOX).roomWPerK());
         assertTrue(bare.iceAt(0).heatUntilMeltedJ() < bare.heatUntilMeltedJ());
         double cold = bare.heatUntilMeltedJ() - bare.iceAt(0).heatUntilMeltedJ();
         assertEquals(2000 * 36.5, cold, 200); // 18 K of ice
@@ -118,9 +118,9 @@ class BathLawsTest {
 
     @Test
     void saysWhatIsWrong() {
-        assertTrue(IceAndSalt.of(1000, 0).remarks().get(0).startsWith("no salt"));
-        assertTrue(IceAndSalt.of(1000, 500).remarks().get(0).startsWith("too much salt"));
-        assertTrue(IceAndSalt.of(1000, 60).remarks().get(0).startsWith("little salt"));
+        assertTrue(IceAndSalt.of(1000, 0).notes().get(0).startsWith("no salt"));
+        assertTrue(IceAndSalt.of(1000, 500).notes().get(0).startsWith("too much salt"));
+        assertTrue(IceAndSalt.of(1000, 60).notes().get(0).startsWith("little salt"));
         Exception e = assertThrows(IllegalArgumentException.class, () -> IceAndSalt.of(-5, 100));
         assertEquals("iceG is −5 g; it must be more than zero", e.getMessage());
     }

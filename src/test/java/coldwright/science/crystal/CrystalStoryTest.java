@@ -43,16 +43,13 @@ class CrystalStoryTest {
     void hardeningIsIndependentOfHowSmallTheFirstSeedsWere() {
         FrozenMixTable frozenMixTable = FrozenMixTable.of(MIX);
         double end = frozenMixTable.temperatureAtIcePercent(50);
-        CoolingPath path =
-                CoolingPath.against(frozenMixTable, new CoolingPath.Ends(5, end), -12, 35 * 60);
-        CoolingPath rest =
-                CoolingPath.against(frozenMixTable, new CoolingPath.Ends(end, -18), -19, 6 * 3600);
+        CoolingPath path = CoolingPath.against(frozenMixTable, 5, end, -12, 35 * 60);
+        CoolingPath rest = CoolingPath.against(frozenMixTable, end, -18, -19, 6 * 3600);
         double[] hard = new double[2];
         double[] wallShares = {0.2, 1};
         for (int i = 0; i < 2; i++) {
             GrowthIntegrator growthIntegrator =
-                    new GrowthIntegrator(
-                            frozenMixTable, new GrowthIntegrator.Variant(1, 1, wallShares[i], 1));
+                    new GrowthIntegrator(frozenMixTable, new GrowthIntegrator.Variant(1, 1, 1));
             CrystalPopulation drawn =
                     growthIntegrator.follow(
                             null,

@@ -93,7 +93,7 @@ class PublishedCoarseningTest {
         double found =
                 sugar
                         ? Diffusion.soluteM2PerS(
-                                Diffusion.Molecule.SUCROSE,
+                                Diffusion.SUCROSE_G_PER_MOL,
                                 SyrupViscosity.sucroseMPaS(0, temperatureC),
                                 temperatureC)
                         : Diffusion.waterM2PerS(1, temperatureC);

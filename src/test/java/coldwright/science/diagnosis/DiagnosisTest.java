@@ -19,6 +19,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.science.Band;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchState;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Kitchen;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
@@ -42,7 +43,7 @@ class DiagnosisTest {
 
     @Test
     void findsWhyASorbetIsHard() {
-        Cause first = Diagnosis.of(Situation.of(BRICK), Symptom.HARD).get(0);
+        Finding first = Diagnosis.of(Situation.of(BRICK), Symptom.HARD).get(0);
         assertEquals("too much of its water is ice", first.what());
         assertTrue(first.why().contains("at −12 °C ice is 8"), first.why());
         assertTrue(first.why().contains("orange juice brings "), first.why());
@@ -51,7 +52,8 @@ class DiagnosisTest {
     @Test
     void namesTheRumThatKeepsABatchLiquid() {
         Mix mix = CLASSIC.with(grams(250, RUM_40));
-        Cause first = Diagnosis.of(Situation.of(mix).frozenAt(-12), Symptom.WILL_NOT_FREEZE).get(0);
+        Finding first =
+                Diagnosis.of(Situation.of(mix).frozenAt(-12), Symptom.WILL_NOT_FREEZE).get(0);
         assertTrue(first.why().contains("; rum 40 % brings "), first.why());
     }
 
@@ -65,21 +67,23 @@ class DiagnosisTest {
                         grams(150, RUM_40));
         Situation inBrine = Situation.of(coffee).frozenAt(-17);
 
-        Cause first = Diagnosis.of(inBrine, Symptom.WILL_NOT_FREEZE).get(0);
+        Finding first = Diagnosis.of(inBrine, Symptom.WILL_NOT_FREEZE).get(0);
         assertEquals("too little of its water is ice", first.what());
         assertTrue(first.why().contains("rum 40 % brings 7"), first.why());
         assertTrue(
                 Diagnosis.foresee(inBrine).stream()
-                        .noneMatch(one -> one.symptom() == Symptom.WILL_NOT_FREEZE));
+                        .noneMatch(one -> Symptom.of(one.fault()) == Symptom.WILL_NOT_FREEZE));
         assertTrue(
                 Diagnosis.foresee(inBrine).stream()
-                        .anyMatch(one -> one.symptom() == Symptom.TOO_SOFT));
+                        .anyMatch(one -> Symptom.of(one.fault()) == Symptom.TOO_SOFT));
     }
 
     @Test
     void whatIsHardIsNotForeseenToBeSoftNorToShrinkWithoutAir() {
         List<Symptom> foreseen =
-                Diagnosis.foresee(Situation.of(BRICK)).stream().map(Finding::symptom).toList();
+                Diagnosis.foresee(Situation.of(BRICK)).stream()
+                        .map(one -> Symptom.of(one.fault()))
+                        .toList();
         assertTrue(foreseen.contains(Symptom.HARD), foreseen::toString);
         assertFalse(foreseen.contains(Symptom.TOO_SOFT), foreseen::toString);
         assertFalse(foreseen.contains(Symptom.SHRINKS), foreseen::toString);
@@ -88,22 +92,22 @@ class DiagnosisTest {
                 Diagnosis.foresee(Situation.of(BRICK).withAir(60)).stream()
                         .anyMatch(
                                 one ->
-                                        one.symptom() == Symptom.SHRINKS
-                                                || one.symptom() == Symptom.WEAK));
+                                        Symptom.of(one.fault()) == Symptom.SHRINKS
+                                                || Symptom.of(one.fault()) == Symptom.WEAK));
     }
 
     @Test
     void blamesFatForButter() {
         Mix mix = Mix.of(grams(900, HEAVY_CREAM), grams(150, SUCROSE));
-        Cause first = Diagnosis.of(Situation.of(mix), Symptom.BUTTERY).get(0);
+        Finding first = Diagnosis.of(Situation.of(mix), Symptom.BUTTERY).get(0);
         assertTrue(first.why().contains("heavy cream brings 100 % of it"), first.why());
     }
 
     @Test
     void sharesAddUp() {
-        List<Cause> causes = Diagnosis.of(Situation.of(BRICK).withCrystals(90), Symptom.ICY);
+        List<Finding> causes = Diagnosis.of(Situation.of(BRICK).withCrystals(90), Symptom.ICY);
         assertTrue(causes.size() > 1);
-        assertEquals(100, causes.stream().mapToDouble(Cause::sharePercent).sum(), 1e-9);
+        assertEquals(100, causes.stream().mapToDouble(Finding::sharePercent).sum(), 1e-9);
         for (int i = 1; i < causes.size(); i++) {
             assertTrue(causes.get(i - 1).steps() >= causes.get(i).steps());
         }
@@ -123,11 +127,11 @@ class DiagnosisTest {
                         Mix.of(grams(500, WHOLE_MILK), grams(300, SUCROSE), grams(15, GUAR_GUM)));
         int causes = 0;
         for (Mix mix : mixes) {
-            for (Cause cause : Diagnosis.of(Situation.of(mix).withAir(60), symptom)) {
+            for (Finding cause : Diagnosis.of(Situation.of(mix).withAir(60), symptom)) {
                 causes++;
                 assertTrue(cause.steps() > 0);
                 assertFalse(cause.why().contains("NaN"), cause.why());
-                assertFalse(cause.advice().isBlank());
+                assertFalse(cause.mend().isBlank());
             }
         }
         assertTrue(causes > 0, "no batch of these has a cause");
@@ -145,7 +149,9 @@ class DiagnosisTest {
     @Test
     void neverForeseesHardAndTooSoftAtOnce() {
         List<Symptom> symptoms =
-                Diagnosis.foresee(Situation.of(BRICK)).stream().map(Finding::symptom).toList();
+                Diagnosis.foresee(Situation.of(BRICK)).stream()
+                        .map(one -> Symptom.of(one.fault()))
+                        .toList();
         assertTrue(symptoms.contains(Symptom.HARD), symptoms::toString);
         assertFalse(symptoms.contains(Symptom.TOO_SOFT), symptoms::toString);
     }
@@ -155,7 +161,7 @@ class DiagnosisTest {
         Situation coarse = Situation.of(BRICK).withCrystals(new Band(50, 75, 120));
         Finding icy =
                 Diagnosis.foresee(coarse).stream()
-                        .filter(one -> one.symptom() == Symptom.ICY)
+                        .filter(one -> Symptom.of(one.fault()) == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
         assertEquals("coarse crystals: expect ice you can feel", icy.what());

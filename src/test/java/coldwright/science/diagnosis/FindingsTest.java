@@ -13,6 +13,7 @@ import coldwright.science.mix.Composition;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.words.Words;
 
@@ -21,6 +22,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -45,9 +48,9 @@ class FindingsTest {
         return Mix.of(grams(1000, Ingredient.own("the stuff", composition)));
     }
 
-    private static Cause cause(Mix mix, Symptom symptom, BatchFault kind) {
+    private static Finding cause(Mix mix, Symptom symptom, BatchFault kind) {
         return Diagnosis.of(Situation.of(mix), symptom).stream()
-                .filter(cause -> cause.kind() == kind)
+                .filter(cause -> cause.fault() == kind)
                 .findFirst()
                 .orElseThrow();
     }
@@ -97,11 +100,9 @@ class FindingsTest {
         Set<BatchFault> causes = new HashSet<>();
         double before = Double.POSITIVE_INFINITY;
         for (Finding finding : findings) {
-            assertTrue(finding.cause().steps() <= before, findings::toString);
-            before = finding.cause().steps();
-            assertTrue(causes.add(finding.cause().kind()), findings::toString);
-            assertEquals(finding.cause().why(), finding.why());
-            assertEquals(finding.cause().advice(), finding.mend());
+            assertTrue(finding.steps() <= before, findings::toString);
+            before = finding.steps();
+            assertTrue(causes.add(finding.fault()), findings::toString);
             assertTrue(finding.toString().contains(finding.why()), finding::toString);
         }
     }
@@ -115,6 +116,7 @@ class FindingsTest {
         assertTrue(whole || Words.of("science.plan").has("expect." + fault.name()));
         assertTrue(Words.of("science.plan").has("advice." + fault.name()));
         assertTrue(Symptom.of(fault).causes().containsKey(fault));
+        assertTrue(Files.exists(Path.of("lessons", fault.lesson() + ".md")), fault.lesson());
     }
 
     @ParameterizedTest
@@ -130,12 +132,12 @@ class FindingsTest {
                 Situation.of(one(with(water(), 25, Component.SUCROSE)))
                         .withCrystals(90)
                         .steadyWouldBe(Band.exactly(60));
-        List<Cause> causes = Diagnosis.of(swung, Symptom.ICY);
-        assertEquals(BatchFault.STORAGE, causes.get(0).kind());
+        List<Finding> causes = Diagnosis.of(swung, Symptom.ICY);
+        assertEquals(BatchFault.STORAGE, causes.get(0).fault());
         assertEquals(2, causes.get(0).steps(), 1e-9);
-        Cause own =
+        Finding own =
                 causes.stream()
-                        .filter(cause -> cause.kind() == BatchFault.COARSE_CRYSTALS)
+                        .filter(cause -> cause.fault() == BatchFault.COARSE_CRYSTALS)
                         .findFirst()
                         .orElseThrow();
         assertEquals(10 / 15.0, own.steps(), 1e-9);
@@ -150,8 +152,8 @@ class FindingsTest {
         assertEquals(
                 steps,
                 Diagnosis.of(situation, Symptom.ICY).stream()
-                        .filter(cause -> cause.kind() == BatchFault.COARSE_CRYSTALS)
-                        .mapToDouble(Cause::steps)
+                        .filter(cause -> cause.fault() == BatchFault.COARSE_CRYSTALS)
+                        .mapToDouble(Finding::steps)
                         .sum(),
                 1e-9);
     }

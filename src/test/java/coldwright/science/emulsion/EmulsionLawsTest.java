@@ -14,15 +14,6 @@ import org.hipparchus.analysis.integration.SimpsonIntegrator;
 class EmulsionLawsTest {
     private static final double ROUNDING = 1e-9;
 
-    @Cases(100)
-    void aSizeAndTheFatBelowItAreInverse(Draw draw) {
-        double sauterUm = draw.doubleIn(0.2, 5);
-        double spread = draw.doubleIn(0.1, 0.8);
-        double fatPercent = draw.doubleIn(1, 99);
-        GlobuleSizes sizes = new GlobuleSizes(sauterUm, spread);
-        assertEquals(fatPercent, sizes.fatPercentBelow(sizes.diameterUmAbove(fatPercent)), 1e-6);
-    }
-
     /** Volume over surface of the numbers themselves, by quadrature. */
     @Cases(30)
     void sauterDiameterIsVolumeOverSurface(Draw draw) {
@@ -55,8 +46,8 @@ class EmulsionLawsTest {
     void creamingGoesWithTheSquareOfSizeAndAgainstViscosity(Draw draw) {
         double diameterUm = draw.doubleIn(0.1, 500);
         double viscosityMPaS = draw.doubleIn(1, 1000);
-        Creaming thin = Creaming.inMilk().inSerumOf(viscosityMPaS);
-        Creaming thick = Creaming.inMilk().inSerumOf(2 * viscosityMPaS);
+        Creaming thin = new Creaming(new Creaming.Serum(80, viscosityMPaS), 4);
+        Creaming thick = new Creaming(new Creaming.Serum(80, 2 * viscosityMPaS), 4);
         double speed = thin.umPerS(diameterUm);
         assertEquals(4 * speed, thin.umPerS(2 * diameterUm), ROUNDING * speed * 4);
         assertEquals(speed / 2, thick.umPerS(diameterUm), ROUNDING * speed);

@@ -8,10 +8,13 @@ import coldwright.published.PublishedTable.Row;
 import coldwright.published.Tolerance;
 import coldwright.science.Band;
 import coldwright.science.mix.Amount;
+import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.params.ParameterizedTest;
+
+import java.util.List;
 
 class PublishedEmulsionTest {
     private static final Ledger LEDGER = Ledger.of(PublishedEmulsionTest.class);
@@ -20,6 +23,10 @@ class PublishedEmulsionTest {
     private static final Tolerance PRINTED_M2 = Tolerance.of(0.005, "half the last digit");
     private static final Tolerance PRINTED_MG = Tolerance.of(0.5, "half the last digit");
     private static final Tolerance TAILS = Tolerance.of(2, "tails of a log-normal");
+    private static final Tolerance AGAINST_OTHERS =
+            Tolerance.percent(15, "expected of the law against other data; none is stated");
+    private static final Tolerance GUMS =
+            Tolerance.of(0.5, "a factor of three, as gums of one kind differ by brand");
     private static final Tolerance NODE = Tolerance.of(1e-9, "the model's own node");
 
     @ParameterizedTest
@@ -69,17 +76,48 @@ class PublishedEmulsionTest {
                 PRINTED_MG);
     }
 
+    /** Milk and cream from skimmed milk and heavy cream. */
     @ParameterizedTest
-    @FromTable("milk-viscosity")
-    void viscosityOfMilk(Row row) {
-        Mix milk = Mix.of(Amount.grams(1000, Shelf.find(row.text("what"))));
+    @FromTable("bakshi-smith-1984-viscosity")
+    void viscosityOfMilkAndCream(Row row) {
+        double fat = row.number("fat_percent");
+        double skimmed = Shelf.SKIMMED_MILK.composition().percent(Component.MILK_FAT);
+        double cream = Shelf.HEAVY_CREAM.composition().percent(Component.MILK_FAT);
+        double share = (fat - skimmed) / (cream - skimmed);
+        Mix milk =
+                Mix.of(
+                        Amount.grams(1000 * (1 - share), Shelf.SKIMMED_MILK),
+                        Amount.grams(1000 * share, Shelf.HEAVY_CREAM));
         double found = MixViscosity.of(milk).mPaSAt(row.number("temperature_c")).middle();
-        LEDGER.at(row, row.text("what"))
+        LEDGER.at(row, "%s %% fat, %s °C".formatted(fat, row.text("temperature_c")))
+                .compare("viscosity, mPa·s", row.number("viscosity_mpas"), found, AGAINST_OTHERS);
+    }
+
+    /** How many times as thick gum makes a mix, as a power of ten. */
+    @ParameterizedTest
+    @FromTable("gum-consistency-2013-2023")
+    void gumsThickenAsMeasured(Row row) {
+        Mix plain =
+                Mix.of(
+                        Amount.grams(560, Shelf.WHOLE_MILK),
+                        Amount.grams(230, Shelf.HEAVY_CREAM),
+                        Amount.grams(150, Shelf.SUCROSE),
+                        Amount.grams(60, Shelf.SKIM_MILK_POWDER));
+        List<String> gums = List.of(row.text("gum").split(" \\+ "));
+        Mix mix = plain;
+        for (String gum : gums) {
+            double g = 10 * row.number("percent") / gums.size();
+            mix = mix.with(Amount.grams(g, Shelf.find(gum)));
+        }
+        double found =
+                MixViscosity.of(mix).mPaSAt(5).middle() / MixViscosity.of(plain).mPaSAt(5).middle();
+        double measured = row.number("k") / row.number("k_without");
+        LEDGER.at(row, row.text("percent") + " % " + row.text("gum"))
                 .compare(
-                        "viscosity, mPa·s",
-                        row.between("low_mpas", "high_mpas"),
-                        Band.exactly(found),
-                        INSIDE);
+                        "thickening by gum, powers of ten",
+                        Math.log10(measured),
+                        Math.log10(found),
+                        GUMS);
     }
 
     @ParameterizedTest

@@ -126,14 +126,6 @@ class FreezePlanLawsTest {
     }
 
     @Test
-    void theThickestBagIsJustInTime() {
-        Freeze freeze = Freeze.of(SORBET, 500).in(Holder.Bag.flat(10)).by(IceAndSalt.of(2000, 500));
-        double thickest = freeze.thickestBagMm(25);
-        assertEquals(25, soft(freeze.in(Holder.Bag.flat(thickest))), 0.3);
-        assertTrue(Double.isNaN(freeze.thickestBagMm(0.2)));
-    }
-
-    @Test
     void aSmallBathRunsOutAndTheNeededOneDoesNot() {
         Freeze freeze = Freeze.of(SORBET, 900).in(Holder.Bag.flat(25));
         FreezePlan poor = freeze.by(IceAndSalt.of(250, 60)).plan();
@@ -151,6 +143,5 @@ class FreezePlanLawsTest {
         assertEquals("thicknessMm is 0; it must be between 3 and 100 mm", e.getMessage());
         assertThrows(IllegalArgumentException.class, () -> Freeze.of(SORBET, -1));
         assertThrows(IllegalArgumentException.class, () -> Cold.freezer(4));
-        assertThrows(IllegalStateException.class, () -> Freeze.of(SORBET, 1).thickestBagMm(30));
     }
 }

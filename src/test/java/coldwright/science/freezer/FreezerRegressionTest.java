@@ -88,7 +88,7 @@ class FreezerRegressionTest {
     }
 
     @Test
-    void machineAndThickestBag() {
+    void machine() {
         FreezePlan plan =
                 Freeze.of(Batches.iceCream(), 4000)
                         .in(Holder.Churn.of(200))
@@ -96,11 +96,5 @@ class FreezerRegressionTest {
                         .moved(Motion.MACHINE)
                         .plan();
         is(9.6001732, plan.minutesToSoftServe());
-        double thickest =
-                Freeze.of(Batches.sorbet(), 800)
-                        .in(Holder.Bag.flat(30))
-                        .by(IceAndSalt.of(2000, 500))
-                        .thickestBagMm(25);
-        is(28.007813, thickest);
     }
 }

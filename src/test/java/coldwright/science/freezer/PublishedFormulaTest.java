@@ -42,17 +42,18 @@ class PublishedFormulaTest {
     @ParameterizedTest
     @FromTable("pham-worked")
     void pham(Row row) {
-        double frozen = row.number("density_frozen");
         double seconds =
                 FreezingFormula.of(Form.SLAB, row.number("size_mm"))
-                        .matter(frozen, row.number("latent"))
+                        .matter(row.number("density_frozen"), row.number("latent"))
                         .conduction(row.number("conductivity"), row.number("film"))
-                        .heatCapacities(
-                                row.number("cp_liquid") * row.number("density_unfrozen") / frozen,
-                                row.number("cp_solid"))
                         .between(-1, row.number("air_c"))
-                        .fromTo(row.number("start_c"), row.number("end_c"))
-                        .phamSeconds();
+                        .phamSeconds(
+                                new FreezingFormula.Ends(
+                                        row.number("start_c"),
+                                        row.number("density_unfrozen"),
+                                        row.number("cp_liquid"),
+                                        row.number("end_c"),
+                                        row.number("cp_solid")));
         LEDGER.at(row, "slab " + row.text("size_mm") + " mm")
                 .compare(
                         "Pham's freezing time, h",

@@ -87,8 +87,6 @@ class ReductionTest {
     @Test
     void shapesAtTheirLimits() {
         assertEquals(1, Shape.slab(40).dimension(3), 0);
-        assertEquals(2, Shape.cylinder(40).dimension(3), 0);
-        assertEquals(3, Shape.sphere(40).dimension(3), 0);
         assertEquals(3, Shape.bar(40, 40).ofLength(40).dimension(1e-4), 1e-3);
         assertEquals(2, Shape.bar(40, 40).dimension(1e-4), 1e-3);
         // Poisson's equation in a cube and a square, wall at zero: 0.0562 and 0.0737 a²
@@ -96,9 +94,9 @@ class ReductionTest {
         assertEquals(0.125 / 0.07367, Shape.bar(40, 40).dimension(1e6), 0.002);
         assertEquals(1, Shape.tub(900, 20).dimension(1), 0.03);
         assertEquals(2, Shape.tub(30, 900).dimension(1), 0.01);
-        LayeredBody.Span span = Shape.sphere(60).span(5);
+        LayeredBody.Span span = Shape.slab(60).span(5);
         assertEquals(0.03, span.halfThicknessM(), 1e-12);
-        assertEquals(3, span.dimension(), 1e-9);
+        assertEquals(1, span.dimension(), 1e-9);
     }
 
     @Test
@@ -120,9 +118,7 @@ class ReductionTest {
                 FreezingFormula.of(Form.SLAB, 60)
                         .matter(density, latent)
                         .conduction(water.conductivityWPerMK(-20), 25)
-                        .heatCapacities(3.95, solid)
-                        .between(-0.6, -30)
-                        .fromTo(5, -18);
+                        .between(-0.6, -30);
         LayeredBody body =
                 new LayeredBody(water.table(), density, new LayeredBody.Span(0.03, 1), 40);
         body.fill(water.table().enthalpyJPerG(5));
@@ -131,7 +127,8 @@ class ReductionTest {
             body.step(10, new LayeredBody.Outside(25, -30));
             seconds += 10;
         }
-        assertEquals(formula.phamSeconds(), seconds, PHAM * seconds);
+        FreezingFormula.Ends ends = new FreezingFormula.Ends(5, density, 3.95, -18, solid);
+        assertEquals(formula.phamSeconds(ends), seconds, PHAM * seconds);
         assertTrue(formula.plankSeconds() < seconds, "Plank leaves the sensible heat out");
     }
 }

@@ -39,15 +39,6 @@ class GlassLawsTest {
     }
 
     @Cases(1000)
-    void waterForAGlassTransitionGivesIt(Draw draw) {
-        SugarGlass part = draw.oneOf(SugarGlass.values());
-        double temperatureC = draw.doubleIn(-100, 0);
-        double water = GordonTaylor.of(100, part).waterPer100gDryAt(temperatureC);
-        double again = GordonTaylor.of(100, part).withWater(water).glassTransitionC();
-        assertEquals(temperatureC, again, ROUNDING);
-    }
-
-    @Cases(1000)
     void distanceAboveGlassGivesItsViscosityBack(Draw draw) {
         double aboveC = draw.doubleIn(0, 99);
         assertEquals(aboveC, Wlf.aboveGlassC(Wlf.logPaS(aboveC)), 1e-6);

@@ -94,62 +94,6 @@ class OwnIngredientTest {
     }
 
     @Test
-    void labelBecomesAnIngredient() {
-        Ingredient drink =
-                NutritionLabel.per100g()
-                        .fat(1.5)
-                        .carbohydrate(6.6)
-                        .ofWhichSugars(4.0)
-                        .fibre(0.8)
-                        .protein(1.0)
-                        .salt(0.1)
-                        .sugarsAre(Component.MALTOSE)
-                        .ingredient("my oat drink");
-        Composition c = drink.composition();
-        assertEquals(90, c.percent(Component.WATER), 1e-9);
-        assertEquals(4, c.percent(Component.MALTOSE));
-        assertEquals(2.6, c.percent(Component.OTHER_CARBOHYDRATE), 1e-9);
-        assertEquals(
-                "water is the rest of 100 g; sugars taken as maltose; minerals other than salt counted with the water; allergens not stated: read the label",
-                drink.inferred());
-    }
-
-    @Test
-    void dairyLabelBecomesMilk() {
-        Ingredient milk =
-                NutritionLabel.per100g()
-                        .fat(3.5)
-                        .carbohydrate(4.8)
-                        .ofWhichSugars(4.8)
-                        .protein(3.4)
-                        .salt(0.1)
-                        .dairy()
-                        .ingredient("carton milk");
-        Mix mix = Mix.of(Amount.grams(100, milk));
-        assertEquals(3.5, mix.milkFatPercent(), 1e-9);
-        assertEquals(8.2, mix.milkSolidsNotFatPercent(), 1e-9);
-        assertEquals(Set.of(Allergen.MILK), mix.allergens());
-        assertEquals(-0.54, mix.initialFreezingPointC(), 0.1);
-    }
-
-    @Test
-    void labelRefusesInOneSentence() {
-        NutritionLabel label = NutritionLabel.per100g().fat(60).carbohydrate(50);
-        assertMessage(
-                "the label of x adds up to 110 g; it may be at most 100 g. Sugars are a part of the carbohydrate.",
-                () -> label.ingredient("x"));
-        assertMessage(
-                "the label of x has 12 g sugars in 5 g carbohydrate. State the carbohydrate with its sugars.",
-                () -> NutritionLabel.per100g().carbohydrate(5).ofWhichSugars(12).ingredient("x"));
-        assertMessage(
-                "proteinG is −1; it must be between 0 and 100 g per 100 g",
-                () -> NutritionLabel.per100g().protein(-1));
-        assertMessage(
-                "starch isn't a sugar; use a component of the kind SUGAR, such as SUCROSE or LACTOSE",
-                () -> NutritionLabel.per100g().sugarsAre(Component.STARCH));
-    }
-
-    @Test
     void statesSweetnessFreezingPowerDensityAndAllergens() {
         Ingredient own =
                 OwnIngredient.of(

@@ -13,13 +13,11 @@ import coldwright.science.mix.Amount;
 import coldwright.science.mix.AntiFreezingPower;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.mix.OwnIngredient;
 import coldwright.science.mix.Shelf;
 import coldwright.science.mix.Sweetener;
 
 import org.junit.jupiter.params.ParameterizedTest;
 
-import java.util.List;
 import java.util.Locale;
 
 class PublishedSensoryTest {
@@ -117,34 +115,5 @@ class PublishedSensoryTest {
                         row.number("product_g_per_l"),
                         new Overrun(percent).gPerL(row.number("mix_kg_per_l")),
                         Tolerance.ROUNDING);
-    }
-
-    @ParameterizedTest
-    @FromTable("memory-overrun-ranges")
-    void usualOverrun(Row row) {
-        Band found = Overrun.Usual.valueOf(row.text("kind")).percent();
-        assertEquals(row.number("low"), found.low());
-        assertEquals(row.number("high"), found.high());
-        LEDGER.at(row, row.text("kind").toLowerCase(Locale.ROOT).replace('_', ' '))
-                .compare("usual overrun, %", row.between("low", "high"), found, INSIDE);
-    }
-
-    /** Common practice, no source. */
-    @ParameterizedTest
-    @FromTable("common-practice-fat")
-    void namesByFat(Row row) {
-        Richness word = Richness.valueOf(row.text("word"));
-        for (String end : List.of("low", "high")) {
-            double fat = row.number(end);
-            Mix mix =
-                    Mix.of(
-                            Amount.grams(fat, OwnIngredient.of("fat", "milk fat 100")),
-                            Amount.grams(100 - fat, Shelf.WATER));
-            assertEquals(word, Richness.of(mix), row::toString);
-        }
-        LEDGER.at(row, row.text("what"))
-                .compare(
-                        "most fat of the word, %",
-                        row.number("high"), word.upToFatPercent(), INSIDE);
     }
 }

@@ -80,12 +80,6 @@ class SensoryLawsTest {
         assertEquals(percent, Overrun.byWeighing(mixG, productG).percent(), 1e-6);
     }
 
-    @Cases(1000)
-    void airAndOverrunAreInverse(Draw draw) {
-        double airPercent = draw.doubleIn(0, 70);
-        assertEquals(airPercent, Overrun.ofAir(airPercent).airPercent(), ROUNDING * 100);
-    }
-
     @Cases(100)
     void servingsWeighTheWholeBatch(Draw draw) {
         double percent = draw.doubleIn(0, 150);

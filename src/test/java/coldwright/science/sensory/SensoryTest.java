@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.science.Band;
 import coldwright.science.mix.Amount;
-import coldwright.science.mix.AntiFreezingPower;
 import coldwright.science.mix.Component;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
@@ -26,9 +25,9 @@ class SensoryTest {
     @Test
     void coldDullsThinSweetnessOnly() {
         Mix thin = Mix.of(Amount.grams(92, Shelf.WATER), Amount.grams(8, Shelf.SUCROSE));
-        assertTrue(Sweetness.of(thin).coldTrend().contains("thin enough to lose sweetness"));
-        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().contains("hardly loses sweetness"));
-        assertTrue(Sweetness.of(ICE_CREAM).coldTrend().endsWith("A trend, no figure."));
+        assertTrue(Sweetness.of(thin).cold().english().contains("thin enough to lose sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).cold().english().contains("hardly loses sweetness"));
+        assertTrue(Sweetness.of(ICE_CREAM).cold().english().endsWith("A trend, no figure."));
     }
 
     @Test
@@ -76,22 +75,6 @@ class SensoryTest {
             }
         }
         assertTrue(scoopable > 0, "some of them are scoopable");
-    }
-
-    @Test
-    void richnessFollowsFat() {
-        assertEquals(Richness.RICH, Richness.of(ICE_CREAM));
-        Mix sorbet = Mix.of(Amount.grams(75, Shelf.WATER), Amount.grams(25, Shelf.SUCROSE));
-        assertEquals(Richness.NO_FAT, Richness.of(sorbet));
-        assertTrue(Richness.isThin(sorbet));
-    }
-
-    @Test
-    void powerOfAMixIsThatOfItsSolutes() {
-        Mix syrup = Mix.of(Amount.grams(70, Shelf.WATER), Amount.grams(30, Shelf.SUCROSE));
-        assertEquals(30, AntiFreezingPower.per100g(syrup), 0.02);
-        Mix spirited = syrup.with(Amount.grams(5, Shelf.ETHANOL));
-        assertTrue(AntiFreezingPower.per100g(spirited) > 60);
     }
 
     /** 1000 g of a sorbet by hand: each gram of sugar times its power. */

@@ -45,13 +45,13 @@ class ClaimSentenceTest {
         assertEquals(
                 "a, expected −1.5 within 0.25, got soft, of type String",
                 ClaimSentence.of(of(NUMBER, "soft", "String", "soft")));
+        assertEquals("not yet: a > b", ClaimSentence.of(of(TRUTH, "false", "boolean", "false")));
         assertEquals(
-                "a > b, expected true, got false",
-                ClaimSentence.of(of(TRUTH, "false", "boolean", "false")));
-        assertEquals(
-                "a > b, expected true, got 3, of type int",
+                "a > b, expected true or false, got 3, of type int",
                 ClaimSentence.of(of(TRUTH, "3", "int", "3")));
-        assertEquals("a > b, expected true, got nothing", ClaimSentence.of(of(TRUTH, "", "", "")));
+        assertEquals(
+                "a > b, expected true or false, got nothing",
+                ClaimSentence.of(of(TRUTH, "", "", "")));
     }
 
     @Test

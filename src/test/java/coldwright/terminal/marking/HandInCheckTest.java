@@ -133,8 +133,8 @@ class HandInCheckTest {
                     failed
                     heat, expected 140 within 5, got Cannot find symbol `heat` because snippet 1
                     of “Toast” failed
-                    bakeMinutes > 10, expected true, got Cannot find symbol `bakeMinutes`
-                    because snippet 2 of “Toast” failed
+                    bakeMinutes > 10, expected true or false, got Cannot find symbol
+                    `bakeMinutes` because snippet 2 of “Toast” failed
                   Eat: 0 of 1 snippet ran, 0 of 1 check line passed
                     snippet 1, line 1: Cannot find symbol `heat` because snippet 1 of “Toast”
                     failed
@@ -149,17 +149,130 @@ class HandInCheckTest {
                     ready, expected 180 within 0, got 142 (nothing was changed in this step,
                     only above it)
 
-                learner  lesson                 done  run     pass    predictions  notes
-                Ada      01-oats                1     3 of 3  2 of 3  1 of 1
-                Ben      01-oats                0     0 of 3  0 of 3  0 of 0
-                ?        Cy-01-oats.handin.txt  -     -       -       -            1
-                Dee      01-oats                0     3 of 3  2 of 3  0 of 0
-                done: steps that were done and pass here. run: snippets that ran. pass: check
-                lines that passed. predictions: right ones of those made.
+                learner  lesson                 exercises  predictions  worth a look
+                Ada      01-oats                0 of 0     1 of 1
+                Ben      01-oats                0 of 0     0 of 1       5: Toast: snippet 1, li…
+                ?        Cy-01-oats.handin.txt  -          -            1: line 1: the first li…
+                Dee      01-oats                0 of 0     0 of 1
+                exercises: solved, of those in the lesson. predictions: made before the run.
+                worth a look: how many things, and the first. Everything else is above or in the
+                table for a spreadsheet.
 
                 4 hand-ins: failures in 4
                 """,
                 said(ExitCode.FAILED, LessonFolder.in(lessons)));
+    }
+
+    private static final String EXERCISE =
+            """
+            # Oats
+
+            ## Look
+
+            ```forecast
+            How hot?
+            number: 140 °C within 5
+            ```
+
+            ```java
+            double heat = 140;
+            ```
+
+            ```check
+            heat is 140 within 1
+            heat > 100 is true
+            heat < 200 is true
+            ```
+
+            ```question
+            What browns?
+            - * oats
+            - water
+            ```
+
+            ## Your turn
+
+            ```java
+            double mine = 0;
+            ```
+
+            ```java solution
+            double mine = 150;
+            ```
+
+            ```check
+            mine >= 140 && mine <= 160 is true -- brown: 140 to 160 °C
+            ```
+            """;
+
+    private String marked(String... codes) throws IOException {
+        Path lessons = Files.createDirectory(folder.resolve("lessons"));
+        Files.writeString(lessons.resolve("01-oats.md"), EXERCISE);
+        Lesson lesson = LessonReader.read("01-oats.md", EXERCISE);
+        ContentHash from = ContentHash.of("double mine = 0;");
+        for (int i = 0; i < codes.length; i++) {
+            LessonWork work =
+                    LessonWork.empty(
+                                    LessonKey.ofCourse("01-oats"),
+                                    "01-oats.md",
+                                    "Oats",
+                                    ContentHash.of(EXERCISE))
+                            .withSnippet("Your turn", new SnippetEdit(0, codes[i], from));
+            HandIn handIn = HandIn.of(work, "N" + i, lesson, Instant.EPOCH);
+            Files.writeString(folder.resolve(handIn.fileName()), handIn.text());
+        }
+        return said(ExitCode.FAILED, LessonFolder.in(lessons));
+    }
+
+    /** The author's own checks pass in each of these; only the exercise tells them apart. */
+    @Test
+    void aMarkIsTheExercise() throws IOException {
+        String said = marked("double mine = 150;", "double mine = 170;", "double mine = 0;");
+        assertTrue(said.contains("N0       01-oats  1 of 1     0 of 1\n"), said);
+        assertTrue(
+                said.contains("N1       01-oats  0 of 1     0 of 1       1: Your turn: not"), said);
+        assertTrue(said.contains("N2       01-oats  0 of 1     0 of 1 "), said);
+        String rule = "not yet: brown: 140 to 160 °C: mine >= 140 && mine <= 160 (mine is 170)";
+        assertTrue(said.replaceAll("\\s+", " ").contains(rule), said);
+        assertFalse(said.contains("expected true"), said);
+        assertTrue(said.contains("question: “What browns?”"), said);
+    }
+
+    @Test
+    void aLessonThatAsksForAFileFindsItBesideTheHandIns() throws IOException {
+        String text =
+                "# Log\n\n<!--\nasks: read oven.csv\n-->\n\n## Read\n\n```java\nint size = oven.length();\n```\n\n```check\nsize is 5 within 0\n```\n";
+        Path file = Files.writeString(folder.resolve("log.md"), text);
+        Path asked = Files.writeString(folder.resolve("oven.csv"), "20,80");
+        LessonWork work =
+                LessonWork.empty(LessonKey.ofCourse("log"), "log.md", "Log", ContentHash.of(text));
+        HandIn handIn = HandIn.of(work, "Ada", LessonReader.read(file), Instant.EPOCH);
+        Files.writeString(folder.resolve(handIn.fileName()), handIn.text());
+        LessonFolder none = LessonFolder.in(folder.resolve("none"));
+        String good = said(ExitCode.DONE, none);
+        assertTrue(good.contains("Read: 1 of 1 snippet ran, 1 of 1 check line passed"), good);
+        Files.delete(asked);
+        String lost = said(ExitCode.DONE, none).replaceAll("\\s+", " ");
+        assertTrue(lost.contains("the lesson here has an error, which may not be"), lost);
+        assertTrue(lost.contains("\"oven.csv\": there is no such file"), lost);
+    }
+
+    @Test
+    void whatABusyMachineDidNotRunIsNotMarked() {
+        MarkedHandIn busy =
+                new MarkedHandIn(
+                        "a.handin.txt",
+                        "Ada",
+                        "01-oats",
+                        "Oats",
+                        "",
+                        List.of(),
+                        List.of("busy"),
+                        true,
+                        true);
+        assertFalse(busy.passes());
+        String row = MarkTable.lines(List.of(busy), 80).get(2);
+        assertTrue(row.matches("Ada +01-oats +- +- +1: busy"), row);
     }
 
     @Test

@@ -9,6 +9,8 @@ import coldwright.lesson.LessonPart;
 import coldwright.terminal.TypedSession;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import java.util.List;
 
@@ -71,9 +73,11 @@ class PredictionPromptTest {
     }
 
     @Test
-    void givesUpAsking() {
+    void asksUntilTheAnswerIsUnderstoodOrEmpty() {
         String plain = "The answer: no.";
-        assertEquals(plain, revealed(CHOICE, TypedSession.somebody("x", "y", "z", "b")));
+        assertEquals(
+                "Your prediction was right: no.",
+                revealed(CHOICE, TypedSession.somebody("x", "y", "z", "c", "b")));
         assertEquals(plain, revealed(CHOICE, TypedSession.somebody("")));
         assertEquals(plain, revealed(CHOICE, TypedSession.somebody()));
         assertEquals(plain, revealed(CHOICE, TypedSession.nobody()));
@@ -111,6 +115,28 @@ class PredictionPromptTest {
         assertEquals(
                 "Your prediction: at 10 % −3 °C. The answer: the first curve of the result.",
                 besideCurve(List.of(), "10 -3"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "10 -3; 25 -6,5",
+                "10 -3, 25 -6.5",
+                "10, -3; 25, -6.5",
+                "10,-3,25,-6.5",
+                "10 −3 ;25 −6.5;"
+            })
+    void pointsMayBePartedByCommas(String typed) {
+        String said = besideCurve(List.of(FALLING), typed);
+        assertTrue(said.startsWith("Your prediction: at 10 % −3 °C, at 25 % −6.5 °C."), said);
+    }
+
+    @Test
+    void whatIsNotPointsIsAskedAgain() {
+        TypedSession session = TypedSession.somebody("10 -3,5, 20 -4", "10; -3", "20 -4");
+        String said = revealed(CURVE, session);
+        assertTrue(said.startsWith("Your prediction: at 20 % −4 °C."), said);
+        assertEquals(2, session.out().split("is not one to", -1).length - 1);
     }
 
     @Test

@@ -21,7 +21,7 @@ class PreferencesLawsTest {
         Theme theme = draw.oneOf(Theme.values());
         TemperatureUnit temperature = draw.oneOf(TemperatureUnit.values());
         MassUnit mass = draw.oneOf(MassUnit.values());
-        Language language = draw.oneOf(Language.values());
+        Language language = draw.oneOf(Language.all());
         BenchLimit limit = draw.oneOf(BenchLimit.values());
         int number = draw.intIn(Integer.MIN_VALUE, Integer.MAX_VALUE);
         int value = limit.least() + Math.floorMod(number, limit.most() - limit.least() + 1);
@@ -81,13 +81,13 @@ class PreferencesLawsTest {
                 List.of(
                         new TextFault(
                                 3,
-                                "theme is \"beige\"; it must be light or dark or contrast; Coldwright uses the usual value"),
+                                "theme is \"beige\"; it must be one of light, dark, contrast. Coldwright uses the usual value"),
                         new TextFault(
                                 5,
-                                "heapMb is \"12\"; it must be a whole number from 32 to 8192; Coldwright uses the usual value"),
+                                "heapMb is \"12\"; it must be a whole number from 32 to 8192. Coldwright uses the usual value"),
                         new TextFault(
                                 7,
-                                "typeSizePercent is \"large\"; it must be a whole number from 50 to 300; Coldwright uses the usual value")),
+                                "typeSizePercent is \"large\"; it must be a whole number from 50 to 300. Coldwright uses the usual value")),
                 read.faults());
         assertEquals(
                 "heapMb is 12; it must be between 32 and 8192",

@@ -7,9 +7,8 @@ import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
 import coldwright.batch.Typed;
-import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
-import coldwright.text.DisplayText;
+import coldwright.science.diagnosis.Situation;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,35 +24,17 @@ public final class BatchDifferences {
     /** Smaller differences are rounding, in the unit of the figure. */
     private static final double WORTH_TELLING = 0.1;
 
-    /** The facts that are compared, in the order shown. */
-    private static final Map<String, Compared> COMPARED = new LinkedHashMap<>();
+    /** The facts that are compared, in the order shown, each with the end of its text's key. */
+    private static final Map<String, String> COMPARED = new LinkedHashMap<>();
 
     static {
-        COMPARED.put("initial_freezing_point_c", new Compared("starts", 1));
-        COMPARED.put("ice_percent_of_water_at_minus_12_c", new Compared("iced", 0));
-        COMPARED.put("sweetness_percent_of_sucrose_solution", new Compared("sweet", 0));
-        COMPARED.put("fat_percent", new Compared("fat", 1));
-        COMPARED.put("total_solids_percent", new Compared("solids", 0));
-        COMPARED.put("minutes_to_soft_serve", new Compared("minutes", 0));
-        COMPARED.put("tasted_mean_micrometres", new Compared("crystals", 0));
-    }
-
-    /** How a fact is compared: the end of its text's key, and decimals; minutes as a duration. */
-    private record Compared(String key, int places) {
-        Optional<String> words(Fact was, Fact is) {
-            String from = shown(was);
-            String to = shown(is);
-            boolean alike = from.equals(to) || Math.abs(was.number() - is.number()) < WORTH_TELLING;
-            return alike
-                    ? Optional.empty()
-                    : Optional.of(Messages.of("batch.differs." + key, from, to));
-        }
-
-        private String shown(Fact fact) {
-            return fact.unit().equals("min")
-                    ? BatchSentences.minutes(fact.number())
-                    : DisplayText.decimals(places, fact.number());
-        }
+        COMPARED.put("initial_freezing_point_c", "starts");
+        COMPARED.put("serving_ice_percent_of_water", "iced");
+        COMPARED.put("sweetness_percent_of_sucrose_solution", "sweet");
+        COMPARED.put("fat_percent", "fat");
+        COMPARED.put("total_solids_percent", "solids");
+        COMPARED.put("minutes_to_soft_serve", "minutes");
+        COMPARED.put("tasted_mean_micrometres", "crystals");
     }
 
     private BatchDifferences() {}
@@ -84,8 +65,8 @@ public final class BatchDifferences {
                         Messages.of(
                                 "batch.differs.grams",
                                 name,
-                                TypedAmount.number(from),
-                                TypedAmount.number(to)));
+                                RecipeLine.rounded(from),
+                                RecipeLine.rounded(to)));
             }
         }
         FreezingSetup old = was.setup();
@@ -100,7 +81,8 @@ public final class BatchDifferences {
             String to = setup.text(field);
             if (!from.equals(to)) {
                 String key = field.name().toLowerCase(Locale.ROOT).replace('_', '-');
-                words.add(Messages.of("batch.differs." + key, said(field, from), said(field, to)));
+                words.add(
+                        Messages.of("batch.differs." + key, said(field, old), said(field, setup)));
             }
         }
         return words;
@@ -117,13 +99,12 @@ public final class BatchDifferences {
     }
 
     private static String method(FreezingSetup freezingSetup) {
-        return Messages.of(
-                "batch.method." + freezingSetup.method().name().toLowerCase(Locale.ROOT));
+        return Messages.of("batch.method." + freezingSetup.methodWord());
     }
 
-    private static String said(SetupField field, String typed) {
-        if (!typed.isBlank()) {
-            return typed;
+    private static Object said(SetupField field, FreezingSetup setup) {
+        if (!setup.text(field).isBlank()) {
+            return setup.value(field).<Object>map(one -> one).orElse(setup.text(field));
         }
         return switch (field) {
             case DAYS, SWING, WARM, WARM_FOR -> Messages.of("batch.differs.unsaid");
@@ -151,10 +132,24 @@ public final class BatchDifferences {
     public static List<String> between(BatchReport was, BatchReport is) {
         List<String> words = new ArrayList<>();
         COMPARED.forEach(
-                (key, compared) ->
+                (key, text) ->
                         was.find(key)
-                                .flatMap(a -> is.find(key).flatMap(b -> compared.words(a, b)))
+                                .flatMap(a -> is.find(key).flatMap(b -> between(text, a, b)))
                                 .ifPresent(words::add));
         return words;
+    }
+
+    private static Optional<String> between(String text, Fact was, Fact is) {
+        String key = "batch.differs." + text;
+        String words = Messages.of(key, shown(was), shown(is), Situation.SERVING_C);
+        boolean alike =
+                Math.abs(was.number() - is.number()) < WORTH_TELLING
+                        || words.equals(
+                                Messages.of(key, shown(is), shown(was), Situation.SERVING_C));
+        return alike ? Optional.empty() : Optional.of(words);
+    }
+
+    private static Object shown(Fact fact) {
+        return fact.unit().equals("min") ? BatchReport.time(fact.number()) : fact.number();
     }
 }

@@ -10,12 +10,12 @@ import coldwright.figure.Series;
 import coldwright.science.crystal.CrystalMoment;
 import coldwright.science.crystal.CrystalStory;
 import coldwright.science.crystal.Texture;
-import coldwright.science.diagnosis.Situation;
 import coldwright.science.freezer.FreezeMoment;
 import coldwright.science.freezer.FreezePlan;
 import coldwright.science.freezer.Stage;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -25,7 +25,6 @@ public final class BatchFigures {
     /** Where the freezing curve ends on the page, °C. */
     public static final double COLDEST_C = -30;
 
-    private static final int CURVE_POINTS = 121;
     private static final int MOST_POINTS = 120;
     private static final double HOURS_FROM_MINUTES = 240;
 
@@ -44,31 +43,29 @@ public final class BatchFigures {
 
     /** The freezing curve with the temperatures that matter: ice in % of the water. */
     public static Figure freezing(BatchPreview batchPreview) {
-        double[] temperaturesC = new double[CURVE_POINTS];
-        double[] icePercent = new double[CURVE_POINTS];
-        for (int i = 0; i < CURVE_POINTS; i++) {
-            temperaturesC[i] = COLDEST_C * i / (CURVE_POINTS - 1);
-            icePercent[i] = batchPreview.curve().icePercentAt(temperaturesC[i]);
-        }
         return Figure.of(Messages.of("batch.plate.freezing"))
                 .x(Messages.of("batch.axis.temperature"), "°C")
                 .y(Messages.of("batch.axis.ice"), "%")
                 .xBetween(COLDEST_C, 0)
                 .yBetween(0, 100)
-                .line(Messages.of("batch.series.ice"), temperaturesC, icePercent)
-                .markX(Messages.of("batch.mark.serving"), Situation.SERVING_C)
+                .line(
+                        Messages.of("batch.series.ice"),
+                        COLDEST_C,
+                        0,
+                        batchPreview.curve()::icePercentAt)
+                .markX(Messages.of("batch.mark.serving"), batchPreview.servingC())
                 .markX(Messages.of("batch.mark.storing"), batchPreview.batch().freezerC());
     }
 
     /** The freeze plan: ice in % of the water by the minute or hour, with the stages marked. */
     public static Figure clock(BatchAnalysis all) {
         FreezePlan plan = all.plan();
-        double lastMinute = 0;
-        for (Stage stage : Stage.values()) {
-            if (plan.reaches(stage)) {
-                lastMinute = Math.max(lastMinute, plan.minutesTo(stage));
-            }
-        }
+        double lastMinute =
+                Arrays.stream(Stage.values())
+                        .filter(plan::reaches)
+                        .mapToDouble(plan::minutesTo)
+                        .max()
+                        .orElse(0);
         List<FreezeMoment> course = plan.course();
         double endMinute =
                 lastMinute > 0
@@ -76,15 +73,12 @@ public final class BatchFigures {
                         : course.isEmpty() ? 1 : course.get(course.size() - 1).minute();
         boolean hours = endMinute > HOURS_FROM_MINUTES;
         double per = hours ? 60 : 1;
-        List<Double> times = new ArrayList<>();
-        List<Double> ice = new ArrayList<>();
-        double gap = endMinute / MOST_POINTS;
+        List<FreezeMoment> shown = new ArrayList<>();
         double next = 0;
         for (FreezeMoment moment : course) {
             if (moment.minute() >= next && moment.minute() <= endMinute) {
-                times.add(moment.minute() / per);
-                ice.add(moment.icePercent());
-                next = moment.minute() + gap;
+                shown.add(moment);
+                next = moment.minute() + endMinute / MOST_POINTS;
             }
         }
         Figure figure =
@@ -93,7 +87,10 @@ public final class BatchFigures {
                         .y(Messages.of("batch.axis.ice"), "%")
                         .yBetween(0, 100)
                         .xBetween(0, endMinute / per)
-                        .line(Messages.of("batch.series.ice"), array(times), array(ice));
+                        .line(
+                                Messages.of("batch.series.ice"),
+                                column(shown, one -> one.minute() / per),
+                                column(shown, FreezeMoment::icePercent));
         for (Stage stage : Stage.values()) {
             if (plan.reaches(stage)) {
                 figure = figure.markX(stage.phrase().shown(), plan.minutesTo(stage) / per);
@@ -158,12 +155,7 @@ public final class BatchFigures {
                 .toList();
     }
 
-    private static double[] column(
-            List<CrystalMoment> moments, ToDoubleFunction<CrystalMoment> value) {
-        return moments.stream().mapToDouble(value).toArray();
-    }
-
-    private static double[] array(List<Double> values) {
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    private static <T> double[] column(List<T> rows, ToDoubleFunction<T> value) {
+        return rows.stream().mapToDouble(value).toArray();
     }
 }

@@ -1,7 +1,6 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.BatchReport;
@@ -162,7 +161,7 @@ public final class BatchModel {
                         BatchPreview seen = BatchPreview.of(batch);
                         window.execute(() -> changeApplied(mine, seen));
                         analysisTask.take(() -> analyseAll(mine, seen));
-                    } catch (BatchFileException e) {
+                    } catch (IllegalArgumentException e) {
                         window.execute(() -> failed(mine, e.getMessage()));
                     }
                 });
@@ -177,7 +176,7 @@ public final class BatchModel {
         try {
             BatchAnalysis all = BatchAnalysis.of(seen);
             window.execute(() -> changeApplied(mine, all));
-        } catch (BatchFileException e) {
+        } catch (IllegalArgumentException e) {
             window.execute(() -> failed(mine, e.getMessage()));
         }
     }

@@ -5,8 +5,8 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchReport;
 import coldwright.batch.Fact;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Finding;
-import coldwright.science.mix.Allergen;
+import coldwright.print.MakeCautions;
+import coldwright.science.plan.Finding;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 /** Selects the facts of a report that the page shows, as sentences and short captions. */
 public final class BatchSentences {
     private static final String STARTS = "initial_freezing_point_c";
-    private static final String SERVED = "ice_percent_of_water_at_minus_12_c";
+    private static final String SERVED = "serving_ice_percent_of_water";
     private static final String SWEET = "sweetness_percent_of_sucrose_solution";
     private static final String KEPT = "as_kept_mean_micrometres";
 
@@ -76,11 +76,6 @@ public final class BatchSentences {
         return String.join(" ", said);
     }
 
-    /** When its crystals are tasted: after one night, or after its recipe's storage time. */
-    public static String when(BatchReport report) {
-        return Messages.of(report.find(KEPT).isPresent() ? "batch.when.kept" : "batch.when.night");
-    }
-
     /**
      * A few sentences for comparison: freezing point, ice at serving, sweetness, time, crystals.
      */
@@ -97,10 +92,7 @@ public final class BatchSentences {
 
     /** A finding in sentences: what to expect, why, and its fix. */
     public static List<String> finding(Finding finding) {
-        return Stream.of(
-                        finding.expected(),
-                        Basis.labelled(finding.cause().reason()),
-                        finding.cause().remedy())
+        return Stream.of(finding.expected(), Basis.labelled(finding.reason()), finding.remedy())
                 .map(BatchSentences::sentence)
                 .toList();
     }
@@ -109,31 +101,18 @@ public final class BatchSentences {
         return DisplayText.sentence(phrase.shown());
     }
 
-    /** Cautions in sentences, always with the one on allergens. */
+    /** The cautions of its make sheet, and what it declares, in sentences. */
     public static List<String> cautions(BatchAnalysis all) {
-        List<String> cautions = new ArrayList<>();
-        if (all.mix().allergens().contains(Allergen.EGG)) {
-            cautions.add(Messages.of("batch.caution.egg"));
-        }
-        if (all.mix().alcoholPercent() > 0) {
-            cautions.add(Messages.of("batch.caution.alcohol"));
-        }
-        boolean bath = all.batch().setup().inBath();
-        cautions.add(Messages.of(bath ? "batch.caution.brine" : "batch.caution.tub"));
-        all.report().declarations().forEach(one -> cautions.add(sentence(one)));
-        return cautions;
-    }
-
-    /** A time in minutes or hours, such as {@code 14 min}. */
-    public static String minutes(double minutes) {
-        return BatchReport.time(minutes).shown();
+        return Stream.concat(
+                        MakeCautions.of(all).stream().map(one -> one.replace("**", "")),
+                        all.report().declarations().stream().map(BatchSentences::sentence))
+                .toList();
     }
 
     /** A caption for a tile: name and share of a component. */
     public static String caption(BatchShare part) {
-        int places = part.percent() < 1 ? 1 : 0;
-        return Messages.of(
-                "batch.tile.part", part.name(), DisplayText.decimals(places, part.percent()));
+        String key = part.percent() < 1 ? "batch.tile.little" : "batch.tile.part";
+        return Messages.of(key, part.name(), part.percent());
     }
 
     /** A caption for a tile: ice at serving. */

@@ -1,9 +1,11 @@
 package coldwright.desk.batch.model;
 
-import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
+import coldwright.batch.RecipeFile;
+import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeFileWriter;
 import coldwright.desk.messages.Messages;
+import coldwright.text.WholeFile;
 import coldwright.workbook.DelayedWrites;
 import coldwright.workbook.Workbook;
 
@@ -51,6 +53,9 @@ public final class BatchStore implements AutoCloseable {
 
     private List<BatchModel> followed = List.of();
 
+    /** Another window has the folder or had it: nothing is written before it is read again. */
+    private volatile boolean behind;
+
     /**
      * A store that hasn't read anything yet.
      *
@@ -79,11 +84,14 @@ public final class BatchStore implements AutoCloseable {
      */
     public CompletableFuture<Void> keep(BatchesModel brew) {
         files.restoreRecent();
+        behind = !workbook.keeps();
         return CompletableFuture.supplyAsync(() -> read(true), background)
                 .thenAcceptAsync(
                         found -> {
                             found.values().stream()
-                                    .sorted(Comparator.comparingInt(FoundBatch::number))
+                                    .sorted(
+                                            Comparator.comparingInt(
+                                                    one -> one.read().lineage().number()))
                                     .forEach(one -> add(one, brew));
                             brew.batches().forEach(this::follow);
                             brew.batches().addListener(this::changed);
@@ -124,13 +132,8 @@ public final class BatchStore implements AutoCloseable {
                             List<BatchModel> mine = List.copyOf(brew.batches());
                             BatchModel open = brew.open().get();
                             found.forEach(
-                                    (name, theirs) ->
-                                            take(
-                                                    name,
-                                                    theirs,
-                                                    brew,
-                                                    FoundBatch.free(
-                                                            brew.batches(), found.values())));
+                                    (name, theirs) -> take(name, theirs, brew, free(brew, found)));
+                            behind = false;
                             mine.stream().filter(this::isChanged).forEach(this::write);
                             if (open != null) {
                                 brew.open(open);
@@ -148,13 +151,27 @@ public final class BatchStore implements AutoCloseable {
                     String mark = workbook.files().mark(file);
                     found.put(
                             String.valueOf(file.getFileName()),
-                            new FoundBatch(file, mark, FoundBatch.read(file)));
+                            new FoundBatch(file, mark, read(file)));
                 }
-            } catch (BatchFileException | IOException e) {
+            } catch (IllegalArgumentException | IOException e) {
                 setAside(file, e);
             }
         }
         return found;
+    }
+
+    /** A recipe file on disk, with its mark from before it was read. */
+    private record FoundBatch(Path file, String mark, RecipeFile read) {}
+
+    static RecipeFile read(Path file) {
+        return RecipeFileReader.read(file, String.valueOf(file.getFileName()));
+    }
+
+    /** A number that no batch on the page or in the folder has. */
+    private static int free(BatchesModel shown, Map<String, FoundBatch> found) {
+        return found.values().stream()
+                .mapToInt(one -> one.read().lineage().number() + 1)
+                .reduce(shown.free(), Math::max);
     }
 
     private void take(String name, FoundBatch theirs, BatchesModel brew, int free) {
@@ -202,7 +219,7 @@ public final class BatchStore implements AutoCloseable {
     }
 
     private boolean writeNow(PendingFile one) {
-        if (workbook.keeps()) {
+        if (workbook.keeps() && !behind) {
             try {
                 workbook.files().write(folder.resolve(one.file()), one.text(), one.about());
                 window.execute(() -> known.put(one.batch(), one.text()));
@@ -261,6 +278,9 @@ public final class BatchStore implements AutoCloseable {
     }
 
     static String said(Exception trouble) {
+        if (trouble instanceof WholeFile.UnwrittenException unwritten) {
+            return unwritten.reason().words();
+        }
         return trouble.getMessage() == null
                 ? trouble.getClass().getSimpleName()
                 : trouble.getMessage();
@@ -278,6 +298,7 @@ public final class BatchStore implements AutoCloseable {
     /** Writes what is waiting. */
     @Override
     public void close() {
+        behind = false;
         followed.stream().filter(this::isChanged).forEach(this::write);
         pendingWrites.flush();
     }

@@ -88,7 +88,8 @@ public final class BatchesModel {
                 one -> one.publish(one.lineage().get().numbered(one.lineage().get().number(), is)));
     }
 
-    private int free() {
+    /** A number that none of its batches has, the archived one included. */
+    int free() {
         return 1
                 + Stream.concat(batches.stream(), archived.get().map(ArchivedBatch::batch).stream())
                         .mapToInt(one -> one.lineage().get().number())

@@ -1,7 +1,7 @@
 package coldwright.desk.batch.model;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.Recipe.Method;
+import coldwright.batch.BatchReport;
 import coldwright.desk.messages.Messages;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.FreezePlan;
@@ -24,7 +24,6 @@ import java.util.stream.Collectors;
  * @param least the same with good contact, minutes
  * @param most the same with poor contact, minutes
  * @param shakeAtMinutes when to shake it, minutes
- * @param words instructions, a sentence each
  */
 public record FreezeSchedule(
         LocalTime start,
@@ -32,14 +31,12 @@ public record FreezeSchedule(
         double doneMinutes,
         double least,
         double most,
-        List<Double> shakeAtMinutes,
-        List<String> words) {
+        List<Double> shakeAtMinutes) {
     private static final double[] ROUNDS = {60, 120, 240, 360, 720, 1440, 2880, 5760};
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
     public FreezeSchedule {
         shakeAtMinutes = List.copyOf(shakeAtMinutes);
-        words = List.copyOf(words);
     }
 
     /**
@@ -50,29 +47,20 @@ public record FreezeSchedule(
     public static FreezeSchedule of(BatchAnalysis all, LocalTime start) {
         FreezePlan plan = all.plan();
         Stage done = aim(all);
-        double most = plan.rangeMinutes(done).most();
-        FreezeSchedule bare =
-                new FreezeSchedule(
-                        start,
-                        roundFor(Double.isFinite(most) ? most : plan.minutesTo(done)),
-                        plan.minutesTo(done),
-                        plan.rangeMinutes(done).least(),
-                        most,
-                        plan.shakeAtMinutes(),
-                        List.of());
+        FreezePlan.MinuteRange range = plan.rangeMinutes(done);
+        double longest = Double.isFinite(range.most()) ? range.most() : plan.minutesTo(done);
         return new FreezeSchedule(
                 start,
-                bare.roundMinutes,
-                bare.doneMinutes,
-                bare.least,
-                bare.most,
-                bare.shakeAtMinutes,
-                bare.say(all));
+                roundFor(longest),
+                plan.minutesTo(done),
+                range.least(),
+                range.most(),
+                plan.shakeAtMinutes());
     }
 
     /** The target stage: soft-serve if moved in a bath, hardened if still. */
     static Stage aim(BatchAnalysis all) {
-        return inBath(all) ? Stage.SOFT_SERVE : Stage.HARD;
+        return all.batch().setup().inBath() ? Stage.SOFT_SERVE : Stage.HARD;
     }
 
     /** The shortest turn that is long enough; the shortest of all if the stage is never reached. */
@@ -83,11 +71,8 @@ public record FreezeSchedule(
                 .orElse(ROUNDS[ROUNDS.length - 1]);
     }
 
-    private static boolean inBath(BatchAnalysis all) {
-        return all.batch().method() == Method.BAG || all.batch().method() == Method.CHURN;
-    }
-
-    private List<String> say(BatchAnalysis all) {
+    /** Instructions for the batch, a sentence each. */
+    public List<String> words(BatchAnalysis all) {
         List<String> said = new ArrayList<>();
         said.add(Messages.of("batch.clock.start", at(0)));
         said.add(cold(all));
@@ -102,7 +87,7 @@ public record FreezeSchedule(
         for (Stage stage : Stage.values()) {
             if (stage != Stage.THICKENS && all.plan().reaches(stage)) {
                 FreezePlan.MinuteRange range = all.plan().rangeMinutes(stage);
-                boolean later = inBath(all) && stage != Stage.SOFT_SERVE;
+                boolean later = all.batch().setup().inBath() && stage != Stage.SOFT_SERVE;
                 said.add(
                         Messages.of(
                                 later ? "batch.clock.later" : "batch.clock.done",
@@ -112,7 +97,7 @@ public record FreezeSchedule(
                                 at(range.most())));
             }
         }
-        said.add(Messages.of("batch.clock.whole", BatchSentences.minutes(roundMinutes)));
+        said.add(Messages.of("batch.clock.whole", BatchReport.time(roundMinutes)));
         return said;
     }
 
@@ -120,9 +105,9 @@ public record FreezeSchedule(
         String soft = at(all.plan().minutesToSoftServe());
         return switch (all.batch().method()) {
             case BAG -> Messages.of("batch.clock.knead", soft);
-            case CHURN -> Messages.of("batch.clock.crank", soft);
-            case TUB -> Messages.of("batch.clock.still");
-            case SHAKEN ->
+            case MACHINE -> Messages.of("batch.clock.crank", soft);
+            case STILL_TUB -> Messages.of("batch.clock.still");
+            case SHAKEN_TUB ->
                     Messages.of(
                             "batch.clock.shake",
                             shakeAtMinutes.stream()
@@ -136,11 +121,11 @@ public record FreezeSchedule(
             double parts = all.parts();
             return Messages.of(
                     "batch.clock.bath",
-                    DisplayText.decimals(0, bath.bath().iceG() * parts),
-                    DisplayText.decimals(0, bath.bath().saltG() * parts),
-                    DisplayText.decimals(0, all.coldC()));
+                    bath.bath().iceG() * parts,
+                    bath.bath().saltG() * parts,
+                    all.coldC());
         }
-        return Messages.of("batch.clock.freezer", DisplayText.decimals(0, all.batch().freezerC()));
+        return Messages.of("batch.clock.freezer", all.batch().freezerC());
     }
 
     /**
@@ -151,6 +136,6 @@ public record FreezeSchedule(
     public String at(double minutes) {
         return Double.isFinite(minutes)
                 ? start.plusSeconds(Math.round(60 * minutes)).format(CLOCK)
-                : BatchSentences.minutes(minutes);
+                : BatchReport.time(minutes).shown();
     }
 }

@@ -6,6 +6,7 @@ import coldwright.batch.Recipe;
 import coldwright.batch.StorageConditions;
 import coldwright.batch.Typed;
 import coldwright.desk.messages.Messages;
+import coldwright.science.crystal.Method;
 import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.Holder;
 import coldwright.science.mix.Amount;
@@ -64,7 +65,6 @@ public final class LessonFromBatch {
         values.put("partG", number(partG));
         values.put("holder", holder(all.plan().freeze().holder()));
         values.put("cold", cold());
-        values.put("moved", "");
         boolean bath = all.batch().setup().inBath();
         values.put("caution", Messages.of("batch.lesson.caution." + (bath ? "brine" : "tub")));
         method();
@@ -74,19 +74,16 @@ public final class LessonFromBatch {
     }
 
     private void method() {
-        boolean still = all.batch().method() == Recipe.Method.TUB;
+        boolean still = all.batch().method() == Method.STILL_TUB;
         double minutes = still ? all.plan().minutesToHard() : all.plan().minutesToSoftServe();
         String call = still ? ", plan.minutesToHard()" : ", plan.minutesToSoftServe()";
         values.put("minutes", minutes >= 1 && minutes <= 4000 ? call : "");
-        switch (all.batch().method()) {
-            case BAG -> values.put("method", "BAG");
-            case CHURN -> values.put("method", "MACHINE");
-            case TUB -> values.put("method", "STILL_TUB");
-            case SHAKEN -> {
-                values.put("method", "SHAKEN_TUB");
-                values.put("moved", "\n        .moved(Motion.every(45))");
-            }
-        }
+        values.put("method", all.batch().method().name());
+        values.put(
+                "moved",
+                all.batch().method() == Method.SHAKEN_TUB
+                        ? "\n        .moved(Motion.every(45))"
+                        : "");
     }
 
     private void storage(Optional<StorageConditions> stored) {

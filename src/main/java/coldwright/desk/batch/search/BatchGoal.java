@@ -1,11 +1,10 @@
 package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
-import coldwright.batch.TypedAmount;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Band;
 import coldwright.science.crystal.Texture;
@@ -14,7 +13,7 @@ import coldwright.science.mix.Mix;
 import coldwright.science.plan.BatchFault;
 import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Faults;
-import coldwright.science.plan.FoundFault;
+import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.sensory.Firmness;
@@ -94,8 +93,8 @@ public enum BatchGoal {
     public String words(double freezerC, double minutes) {
         String key = "batch.wish." + name().toLowerCase(Locale.ROOT).replace('_', '-');
         return switch (this) {
-            case SCOOPABLE -> Messages.of(key, DisplayText.decimals(0, freezerC));
-            case READY -> Messages.of(key, DisplayText.decimals(0, minutes));
+            case SCOOPABLE -> Messages.of(key, freezerC);
+            case READY -> Messages.of(key, minutes);
             default -> Messages.of(key);
         };
     }
@@ -114,7 +113,7 @@ public enum BatchGoal {
             return this == READY
                     ? FasterFreezeSearch.of(recipe, all, goal, minutes)
                     : planned(goal, asked, asked(all.state()));
-        } catch (BatchFileException | IllegalArgumentException e) {
+        } catch (IllegalArgumentException e) {
             return new GoalResult(name(), DisplayText.sentence(e.getMessage()), List.of());
         }
     }
@@ -129,7 +128,7 @@ public enum BatchGoal {
                             recipe.setup()
                                     .with(
                                             SetupField.SERVING,
-                                            TypedAmount.number(recipe.freezerC())));
+                                            RecipeLine.number(recipe.freezerC())));
             case NO_EGG -> recipe.meant(recipe.intent().withDiet(more + "no egg"));
             case NO_ALCOHOL -> recipe.meant(recipe.intent().withDiet(more + "no alcohol"));
             default -> recipe;
@@ -151,7 +150,7 @@ public enum BatchGoal {
             }
             case NO_EGG, NO_ALCOHOL -> state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             case SMOOTH -> {
-                double told = FoundFault.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
+                double told = Finding.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
                 yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
             }
             case LESS_FAT -> state.wanting(Quantity.FAT, 0, LESS * state.of(Quantity.FAT));

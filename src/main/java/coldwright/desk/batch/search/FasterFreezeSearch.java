@@ -1,20 +1,21 @@
 package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchPreview;
+import coldwright.batch.BatchReport;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
+import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
-import coldwright.batch.TypedAmount;
 import coldwright.desk.batch.model.BatchDifferences;
-import coldwright.desk.batch.model.BatchSentences;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.desk.messages.Messages;
 import coldwright.science.Require;
+import coldwright.science.crystal.Method;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /** Soft-serve within some minutes: more salt in the bath, a smaller batch, or another method. */
@@ -27,14 +28,13 @@ final class FasterFreezeSearch {
 
     private FasterFreezeSearch() {}
 
-    static GoalResult of(Recipe recipe, BatchAnalysis now, String wish, double minutes)
-            throws BatchFileException {
+    static GoalResult of(Recipe recipe, BatchAnalysis now, String wish, double minutes) {
         Require.within("minutes", minutes, new Require.Range(1, 10_000, "min"));
         double stands = now.plan().minutesToSoftServe();
         if (stands <= minutes) {
             return new GoalResult(
                     wish,
-                    Messages.of("batch.wish.ready-already", BatchSentences.minutes(stands)),
+                    Messages.of("batch.wish.ready-already", BatchReport.time(stands)),
                     List.of());
         }
         List<ProposedChange> offers = new ArrayList<>();
@@ -59,7 +59,7 @@ final class FasterFreezeSearch {
         double massG = now.mix().massG();
         least(recipe, minutes, massG, LEAST_SHARE * massG, recipe::weighing).ifPresent(offers::add);
         if (!recipe.setup().inBath()) {
-            Recipe bag = recipe.by(recipe.setup().by(Recipe.Method.BAG));
+            Recipe bag = recipe.by(recipe.setup().by(Method.BAG));
             if (minutesOf(bag) <= minutes) {
                 offers.add(offer(recipe, bag));
             }
@@ -70,24 +70,23 @@ final class FasterFreezeSearch {
                                 recipe.setup().inBath()
                                         ? "batch.wish.not-ready"
                                         : "batch.wish.not-ready-in-freezer",
-                                BatchSentences.minutes(stands))
-                        : Messages.of("batch.wish.ready-now", BatchSentences.minutes(stands));
+                                BatchReport.time(stands))
+                        : Messages.of("batch.wish.ready-now", BatchReport.time(stands));
         return new GoalResult(wish, said, offers);
     }
 
     private static Recipe salted(Recipe recipe, double iceG, double saltG) {
         return recipe.by(
                 recipe.setup()
-                        .with(SetupField.ICE, TypedAmount.number(Math.rint(iceG)))
-                        .with(SetupField.SALT, TypedAmount.number(Math.rint(saltG))));
+                        .with(SetupField.ICE, RecipeLine.number(Math.rint(iceG)))
+                        .with(SetupField.SALT, RecipeLine.number(Math.rint(saltG))));
     }
 
     /** The smallest step from one amount to another that is fast enough, if the full step is. */
-    private static java.util.Optional<ProposedChange> least(
-            Recipe recipe, double minutes, double from, double to, DoubleFunction<Recipe> at)
-            throws BatchFileException {
+    private static Optional<ProposedChange> least(
+            Recipe recipe, double minutes, double from, double to, DoubleFunction<Recipe> at) {
         if (from == to || minutesOf(at.apply(to)) > minutes) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         double late = from;
         double soon = to;
@@ -99,15 +98,15 @@ final class FasterFreezeSearch {
                 late = middle;
             }
         }
-        return java.util.Optional.of(offer(recipe, at.apply(soon)));
+        return Optional.of(offer(recipe, at.apply(soon)));
     }
 
-    private static ProposedChange offer(Recipe was, Recipe is) throws BatchFileException {
+    private static ProposedChange offer(Recipe was, Recipe is) {
         String words =
                 Messages.of(
                         "batch.wish.ready-by",
                         String.join("; ", BatchDifferences.between(was, is)),
-                        BatchSentences.minutes(minutesOf(is)));
+                        BatchReport.time(minutesOf(is)));
         return new ProposedChange(
                 words,
                 BatchDifferences.between(
@@ -115,7 +114,7 @@ final class FasterFreezeSearch {
                 is);
     }
 
-    private static double minutesOf(Recipe recipe) throws BatchFileException {
+    private static double minutesOf(Recipe recipe) {
         return BatchAnalysis.minutesToSoftServe(recipe);
     }
 }

@@ -2,9 +2,9 @@ package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.desk.messages.Messages;
-import coldwright.science.diagnosis.Cause;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
+import coldwright.science.plan.Finding;
 
 import java.util.List;
 
@@ -15,7 +15,8 @@ import java.util.List;
  * @param suspects the causes, the likeliest first; empty if all figures are as usual
  * @param offers plans that move the likeliest cause, and leave no other fault
  */
-public record TastingDiagnosis(Symptom symptom, List<Cause> suspects, List<ProposedChange> offers) {
+public record TastingDiagnosis(
+        Symptom symptom, List<Finding> suspects, List<ProposedChange> offers) {
     public TastingDiagnosis {
         suspects = List.copyOf(suspects);
         offers = List.copyOf(offers);

@@ -90,15 +90,7 @@ public record FigureReadout(int series, double x, double y, String words) {
             }
             return nearest < 0 ? Optional.empty() : at(figure, index, nearest, plot);
         } else if (series instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            int place =
-                    (int)
-                            Math.round(
-                                    x
-                                            - (index - (count - 1) / 2.0)
-                                                    * BarGroups.SHARE_OF_SLOT
-                                                    / count);
+            int place = (int) Math.round(x - barOffset(figure, index));
             return place < 0 || place >= bars.size()
                     ? Optional.empty()
                     : at(figure, index, place, plot);
@@ -131,9 +123,7 @@ public record FigureReadout(int series, double x, double y, String words) {
             x = band.x().at(point);
             y = band.high().at(point);
         } else if (one instanceof Series.Bars bars) {
-            int count =
-                    (int) figure.series().stream().filter(Series.Bars.class::isInstance).count();
-            x = point + (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
+            x = point + barOffset(figure, series);
             y = bars.values().at(point);
         } else {
             x = one instanceof Series.BoxPlot ? series : one.x().at(point);
@@ -142,6 +132,12 @@ public record FigureReadout(int series, double x, double y, String words) {
         return Double.isFinite(x) && Double.isFinite(y)
                 ? Optional.of(of(figure, series, plot, x, y))
                 : Optional.empty();
+    }
+
+    /** Middle of a series' bars, from that of their category, categories. */
+    private static double barOffset(Figure figure, int series) {
+        long count = figure.series().stream().filter(Series.Bars.class::isInstance).count();
+        return (series - (count - 1) / 2.0) * BarGroups.SHARE_OF_SLOT / count;
     }
 
     private static FigureReadout of(Figure figure, int index, PlotArea plot, double x, double y) {

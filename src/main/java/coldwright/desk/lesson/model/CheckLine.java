@@ -7,21 +7,16 @@ import coldwright.desk.run.OutcomeSentences;
 import coldwright.lesson.CheckExpectation;
 import coldwright.play.ClaimVerdict;
 
+import java.util.stream.Collectors;
+
 /**
- * One line of a check and its result.
- *
- * @param expectation the expected value
- * @param state the line's state
- * @param got the actual result, in words; empty before a run
+ * One line of a check and its result in words, empty before a run; for a condition that fails, the
+ * values that it compares.
  */
 public record CheckLine(CheckExpectation expectation, State state, String got) {
-    /** The state of a line of a check. */
     public enum State {
-        /** Not tried yet. */
         OPEN,
-        /** The result is as expected. */
         PASSED,
-        /** The result differs. */
         MISSED,
         /** The line could not be evaluated. */
         FAILED
@@ -49,7 +44,14 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
     private static String got(CheckExpectation expectation, ClaimVerdict verdict) {
         return expectation instanceof CheckExpectation.Value value
                 ? DisplayNumber.toTolerance(verdict.number().getAsDouble(), value.tolerance())
-                : Messages.of(verdict.passed() ? "check.true" : "check.false");
+                : verdict.compared().entrySet().stream()
+                        .map(
+                                one ->
+                                        Messages.of(
+                                                "check.is",
+                                                one.getKey(),
+                                                DisplayNumber.of(one.getValue())))
+                        .collect(Collectors.joining(", "));
     }
 
     /** The expected value in words, such as {@code −1.47 within 0.03}. */
@@ -61,7 +63,7 @@ public record CheckLine(CheckExpectation expectation, State state, String got) {
                     DisplayNumber.of(value.tolerance()));
         }
         if (expectation instanceof CheckExpectation.True) {
-            return Messages.of("check.true");
+            return Messages.of("check.condition");
         }
         throw new AssertionError(expectation);
     }

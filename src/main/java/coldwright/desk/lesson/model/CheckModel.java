@@ -16,7 +16,6 @@ import javafx.collections.ObservableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -26,13 +25,13 @@ import java.util.stream.IntStream;
 public final class CheckModel implements PartModel {
     private final LessonPart.Check check;
     private final RunContext context;
-    private final Supplier<List<SnippetModel>> above;
+    private final List<SnippetModel> above;
     private final ObservableList<CheckLine> lines = FXCollections.observableArrayList();
     private final List<Runnable> afterTried = new ArrayList<>();
     private int round;
     private int awaited;
 
-    CheckModel(LessonPart.Check check, RunContext context, Supplier<List<SnippetModel>> above) {
+    CheckModel(LessonPart.Check check, RunContext context, List<SnippetModel> above) {
         this.check = check;
         this.context = context;
         this.above = above;
@@ -50,13 +49,13 @@ public final class CheckModel implements PartModel {
         List<Integer> all = IntStream.range(0, lines.size()).boxed().toList();
         awaited = 0;
         if (!all.isEmpty()) {
-            evaluate(all, thisRound);
+            evaluate(all, false, thisRound);
         }
     }
 
-    private void evaluate(List<Integer> which, int thisRound) {
+    private void evaluate(List<Integer> which, boolean alone, int thisRound) {
         awaited++;
-        context.queue().add(new CheckRun(which, thisRound));
+        context.queue().add(new CheckRun(which, alone, thisRound));
     }
 
     private void accept(FinishedRun run, CheckRun tried) {
@@ -64,14 +63,14 @@ public final class CheckModel implements PartModel {
             return;
         }
         awaited--;
-        List<Optional<ClaimVerdict>> verdicts = ClaimTrial.verdicts(tried.expectations, run);
+        List<Optional<ClaimVerdict>> verdicts = tried.verdicts(run);
         for (int i = 0; i < verdicts.size(); i++) {
             CheckExpectation line = tried.expectations.get(i);
             int index = tried.which.get(i);
             verdicts.get(i)
                     .ifPresentOrElse(
                             verdict -> lines.set(index, CheckLine.of(line, verdict)),
-                            () -> evaluate(List.of(index), round));
+                            () -> evaluate(List.of(index), true, round));
         }
         if (awaited == 0) {
             afterTried.forEach(Runnable::run);
@@ -101,7 +100,7 @@ public final class CheckModel implements PartModel {
      */
     boolean missesAsWritten() {
         return awaited == 0
-                && above.get().stream().noneMatch(model -> model.edited().get())
+                && above.stream().noneMatch(model -> model.edited().get())
                 && lines.stream()
                         .anyMatch(
                                 line ->
@@ -114,16 +113,14 @@ public final class CheckModel implements PartModel {
      * meant to be changed.
      */
     public boolean onChangedText() {
-        return above.get().stream()
+        return above.stream()
                 .anyMatch(model -> model.edited().get() && model.snippet().solution().isEmpty());
     }
 
-    /** The check as its author wrote it. */
     public LessonPart.Check check() {
         return check;
     }
 
-    /** Its lines in order, each with its result. */
     public ObservableList<CheckLine> lines() {
         return lines;
     }
@@ -131,19 +128,31 @@ public final class CheckModel implements PartModel {
     private final class CheckRun implements RunQueue.QueuedRun {
         private final List<Integer> which;
         private final List<CheckExpectation> expectations;
+        private final boolean alone;
         private final int round;
 
-        CheckRun(List<Integer> which, int round) {
+        CheckRun(List<Integer> which, boolean alone, int round) {
             this.which = which;
+            this.alone = alone;
             this.expectations = which.stream().map(check.expectations()::get).toList();
             this.round = round;
+        }
+
+        private List<Optional<ClaimVerdict>> verdicts(FinishedRun run) {
+            return alone
+                    ? List.of(Optional.of(ClaimVerdict.of(expectations.get(0), run.outcome())))
+                    : ClaimTrial.verdicts(expectations, run);
         }
 
         @Override
         public List<SnippetSource> snippets() {
             List<SnippetSource> snippets = new ArrayList<>();
-            above.get().forEach(model -> snippets.add(model.restedSource()));
-            snippets.add(SnippetSource.of(ClaimTrial.snippet(expectations)));
+            above.forEach(model -> snippets.add(model.restedSource()));
+            snippets.add(
+                    SnippetSource.of(
+                            alone
+                                    ? expectations.get(0).expression()
+                                    : ClaimTrial.snippet(expectations)));
             return snippets;
         }
 

@@ -22,29 +22,17 @@ public final class DialModel {
         value.set(read.value());
     }
 
-    /**
-     * Turns to the notch nearest to a value, and runs the snippet with it.
-     *
-     * @param wanted any value, in the dial's unit
-     */
+    /** Turns to the notch nearest to a value in the dial's unit, and runs the snippet with it. */
     public void turn(double wanted) {
         put(dial.nearest(wanted));
     }
 
-    /**
-     * Turns it by notches.
-     *
-     * @param count how many; down if negative
-     */
+    /** Turns it by notches; down if negative. */
     public void turnBy(int count) {
         turn(value.get() + count * dial.step());
     }
 
-    /**
-     * Sets a typed value, which need not be a notch.
-     *
-     * @param exact the value; clamped to the range
-     */
+    /** Sets a typed value, which need not be a notch; it is clamped to the range. */
     public void type(double exact) {
         put(Math.max(dial.least(), Math.min(dial.most(), exact)));
         rest();

@@ -1,9 +1,9 @@
 package coldwright.desk.lesson.model;
 
+import coldwright.bench.SnippetProblem;
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.run.RunContext;
 import coldwright.desk.run.RunGate;
-import coldwright.desk.run.RunQueue;
 import coldwright.desk.run.SnippetDependencies;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFault;
@@ -22,9 +22,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Executor;
+import java.util.stream.Stream;
 
 /** An open lesson: edits, runs and progress stay while the program runs. */
 public final class LessonModel {
@@ -40,17 +41,6 @@ public final class LessonModel {
     private final BooleanProperty written = new SimpleBooleanProperty(false);
     private final ReadOnlyObjectWrapper<StepModel> inSight = new ReadOnlyObjectWrapper<>();
     private final ObjectProperty<Instant> lastUsed = new SimpleObjectProperty<>();
-
-    /**
-     * Makes a lesson's model.
-     *
-     * @param lesson as read
-     * @param queue runs snippets
-     * @param window the window's thread
-     */
-    public LessonModel(Lesson lesson, RunQueue queue, Executor window) {
-        this(lesson, courseKey(lesson), new RunContext(queue, window, RunGate.wide()));
-    }
 
     public LessonModel(Lesson lesson, LessonKey key, RunContext runContext) {
         this.lesson = lesson;
@@ -71,11 +61,6 @@ public final class LessonModel {
         this.snippets = List.copyOf(before);
         chain.watch(snippets);
         snippets.forEach(this::listen);
-    }
-
-    /** The key of one of the program's own lessons in saved work. */
-    static LessonKey courseKey(Lesson lesson) {
-        return LessonKey.ofCourse(lesson.name());
     }
 
     private void listen(SnippetModel snippet) {
@@ -116,28 +101,25 @@ public final class LessonModel {
         chain.run(snippets);
     }
 
-    /**
-     * Runs a snippet and all below it, until one fails.
-     *
-     * @param from one of this lesson's
-     */
+    /** Runs a snippet and all below it, until one fails. */
     public void runFrom(SnippetModel from) {
         chain.run(below(from));
     }
 
-    /** Runs several snippets in turn. */
     public RunChain chain() {
         return chain;
     }
 
-    /**
-     * The learner has come to a step: runs its given snippets.
-     *
-     * @param step one of this lesson's
-     */
+    /** The learner has come to a step: runs its given snippets. */
     public void arrive(StepModel step) {
         inSight.set(step);
         step.runGiven();
+    }
+
+    /** The step some steps after the one in sight, or before it if negative. */
+    public Optional<StepModel> stepBy(int by) {
+        int to = steps.indexOf(inSight.get()) + by;
+        return to >= 0 && to < steps.size() ? Optional.of(steps.get(to)) : Optional.empty();
     }
 
     /** Restores the step at which the learner left the lesson. */
@@ -160,7 +142,6 @@ public final class LessonModel {
         lastUsed.addListener((value, was, is) -> action.run());
     }
 
-    /** The learner opens it. */
     public void use() {
         lastUsed.set(Instant.now());
     }
@@ -187,7 +168,6 @@ public final class LessonModel {
         return gate;
     }
 
-    /** The number of steps that are done. */
     public int stepsDone() {
         return (int) steps.stream().filter(step -> step.done().get()).count();
     }
@@ -212,11 +192,7 @@ public final class LessonModel {
         written.set(is);
     }
 
-    /**
-     * The errors in the text of a step, in the order of their lines.
-     *
-     * @param step one of this lesson's
-     */
+    /** The errors in the text of a step, in the order of their lines. */
     public List<LessonFault> faultsOf(StepModel step) {
         List<LessonStep> all = lesson.steps();
         int at = step.number();
@@ -227,17 +203,38 @@ public final class LessonModel {
                 .toList();
     }
 
+    /**
+     * All errors that an author has to fix, in the order of their lines: those in the text and, in
+     * a lesson from a file, those of the last runs of snippets that the reader hasn't changed.
+     */
+    public List<LessonFault> faults() {
+        Stream<SnippetModel> own = ownFile().isPresent() ? snippets.stream() : Stream.of();
+        Stream<LessonFault> run =
+                own.filter(one -> !one.edited().get())
+                        .flatMap(
+                                one ->
+                                        one.result().problems().stream()
+                                                .limit(1)
+                                                .map(problem -> fault(one, problem)));
+        return Stream.concat(lesson.faults().stream(), run)
+                .sorted(Comparator.comparingInt(LessonFault::line))
+                .toList();
+    }
+
+    private LessonFault fault(SnippetModel one, SnippetProblem problem) {
+        int line = one.snippet().line() + Math.max(0, problem.line());
+        return new LessonFault(lesson.file(), line, problem.words());
+    }
+
     /** All snippets of the lesson from the top, with the given ones. */
     public List<SnippetModel> snippets() {
         return snippets;
     }
 
-    /** Its key in saved work. */
     public LessonKey key() {
         return key;
     }
 
-    /** The lesson as read. */
     public Lesson lesson() {
         return lesson;
     }
@@ -247,7 +244,6 @@ public final class LessonModel {
         return opening;
     }
 
-    /** The steps, in order. */
     public List<StepModel> steps() {
         return steps;
     }

@@ -123,7 +123,6 @@ public final class PredictionModel implements PartModel {
                                                 is -> action.run()));
     }
 
-    /** How the answer compares with the right one. */
     public PredictionOutcome verdict() {
         return PredictionOutcome.of(prediction.answer(), said());
     }
@@ -180,12 +179,7 @@ public final class PredictionModel implements PartModel {
                 : OptionalDouble.empty();
     }
 
-    /**
-     * Counts hands for a choice.
-     *
-     * @param choice from 0
-     * @param more hands to add; negative to subtract
-     */
+    /** Adds hands for a choice, from 0; subtracts them if negative. */
     public void count(int choice, int more) {
         hands.set(choice, Math.max(0, hands.get(choice) + more));
     }
@@ -210,7 +204,6 @@ public final class PredictionModel implements PartModel {
         return typed;
     }
 
-    /** Whether a run has answered it. */
     public ReadOnlyBooleanProperty revealed() {
         return revealed.getReadOnlyProperty();
     }

@@ -38,12 +38,7 @@ public final class RunChain {
         current = waiting.poll();
         going.set(current != null);
         progress.set(
-                current == null
-                        ? ""
-                        : Messages.of(
-                                "lesson.runs",
-                                String.valueOf(count - waiting.size()),
-                                String.valueOf(count)));
+                current == null ? "" : Messages.of("lesson.runs", count - waiting.size(), count));
         if (current != null) {
             SnippetModel one = current;
             one.run();

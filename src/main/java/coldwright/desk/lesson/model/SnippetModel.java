@@ -25,7 +25,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /** A snippet: its text as the learner has it, and its results. */
 public final class SnippetModel implements PartModel {
@@ -45,7 +44,7 @@ public final class SnippetModel implements PartModel {
     private final LessonPart.Snippet snippet;
     private final String stepTitle;
     private final RunQueue queue;
-    private final Supplier<List<SnippetModel>> above;
+    private final List<SnippetModel> above;
     private final StringProperty text;
     private final BooleanExpression edited;
     private final List<Runnable> afterRest = new ArrayList<>();
@@ -55,19 +54,12 @@ public final class SnippetModel implements PartModel {
     private final ReadOnlyBooleanWrapper ranForBelow = new ReadOnlyBooleanWrapper(false);
     private boolean ranBefore;
 
-    /**
-     * Makes a snippet with its author's text.
-     *
-     * @param snippet from the lesson
-     * @param stepTitle the title of its step
-     * @param runContext queue, thread and gate of its runs
-     * @param above the snippets that must run before it, in order
-     */
+    /** A snippet with its author's text, and those above that must run before it, in order. */
     SnippetModel(
             LessonPart.Snippet snippet,
             String stepTitle,
             RunContext runContext,
-            Supplier<List<SnippetModel>> above) {
+            List<SnippetModel> above) {
         this.snippet = snippet;
         this.stepTitle = stepTitle;
         this.queue = runContext.queue();
@@ -77,13 +69,13 @@ public final class SnippetModel implements PartModel {
         this.edited = BooleanExpression.booleanExpression(text.isNotEqualTo(snippet.code()));
         dials.read(text.get());
         text.addListener((value, was, is) -> dials.read(is));
-        runs.whenEnded(well -> ended(well));
+        runs.whenEnded(this::ended);
     }
 
     private void ended(boolean well) {
         ranForBelow.set(false);
         if (well) {
-            above.get().forEach(SnippetModel::ranForBelow);
+            above.forEach(SnippetModel::ranForBelow);
         }
     }
 
@@ -211,7 +203,7 @@ public final class SnippetModel implements PartModel {
     /** The snippets from the top, its own last, with the current positions of all dials. */
     private List<SnippetSource> presentSources() {
         List<SnippetSource> sources = new ArrayList<>();
-        above.get().forEach(one -> sources.add(one.dials.present(one.text.get())));
+        above.forEach(one -> sources.add(one.dials.present(one.text.get())));
         sources.add(dials.present(text.get()));
         return sources;
     }
@@ -231,7 +223,7 @@ public final class SnippetModel implements PartModel {
     public String ending() {
         RunOutcome outcome = result.lastRun().get().outcome();
         if (outcome instanceof RunOutcome.AboveFailed failed) {
-            SnippetModel first = above.get().get(failed.index());
+            SnippetModel first = above.get(failed.index());
             String how = OutcomeSentences.words(failed.how());
             return first.stepTitle.equals(stepTitle)
                     ? Messages.of("ending.just-above", how)
@@ -240,7 +232,6 @@ public final class SnippetModel implements PartModel {
         return OutcomeSentences.words(outcome);
     }
 
-    /** The snippet from the lesson. */
     public LessonPart.Snippet snippet() {
         return snippet;
     }
@@ -255,9 +246,13 @@ public final class SnippetModel implements PartModel {
         return edited;
     }
 
-    /** The current phase. */
     public ReadOnlyObjectProperty<Phase> phase() {
         return runs.phase();
+    }
+
+    /** How long it has been running, s. */
+    public double runningS() {
+        return runs.runningS();
     }
 
     /** What it waits for, in a few words; empty if it runs or is idle. */

@@ -157,7 +157,6 @@ public final class SnippetResult {
         return outOfDate.getReadOnlyProperty();
     }
 
-    /** Whether a run ever finished. */
     public ReadOnlyBooleanProperty everFinished() {
         return everFinished.getReadOnlyProperty();
     }

@@ -8,6 +8,7 @@ import coldwright.desk.lesson.model.SnippetModel.Phase;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.run.LiveOutput;
 import coldwright.desk.run.RunContext;
+import coldwright.desk.run.RunQueue;
 
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -17,6 +18,7 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -36,15 +38,84 @@ final class SnippetRuns {
     private final List<Consumer<Boolean>> afterEnd = new ArrayList<>();
     private SnippetRun job;
     private boolean turnedMeanwhile;
+    private long startedNanos;
 
-    /**
-     * Makes runs, none active.
-     *
-     * @param runContext queue, thread and gate of the runs
-     * @param snippets gives the sources when a run's turn comes: from the top, the snippet's own
-     *     last
-     * @param snippetResult receives the results
-     */
+    /** One run, from request to end; nothing is shown of a quick one for a dial. */
+    private final class SnippetRun implements RunQueue.QueuedRun {
+        private final boolean turn;
+        private List<SnippetSource> sources = List.of();
+
+        SnippetRun(boolean turn) {
+            this.turn = turn;
+        }
+
+        @Override
+        public List<SnippetSource> snippets() {
+            return sources;
+        }
+
+        @Override
+        public SnippetRights rights() {
+            return runContext.gate().rights();
+        }
+
+        @Override
+        public void begun() {
+            sources = snippets.get();
+            if (turn) {
+                Executor window = runContext.window();
+                CompletableFuture.delayedExecutor(SLOW_TURN_MS, TimeUnit.MILLISECONDS, window)
+                        .execute(
+                                () -> {
+                                    if (job == this) {
+                                        running();
+                                    }
+                                });
+            } else {
+                result.start();
+                progress.set("");
+                running();
+            }
+        }
+
+        @Override
+        public RunListener watcher() {
+            Executor whileRunning =
+                    errand ->
+                            runContext
+                                    .window()
+                                    .execute(
+                                            () -> {
+                                                if (job == this && phase.get() == Phase.RUNNING) {
+                                                    errand.run();
+                                                }
+                                            });
+            return new LiveOutput(whileRunning, result::prints, progress::set);
+        }
+
+        @Override
+        public void ended(FinishedRun run) {
+            if (job == this) {
+                rest();
+            }
+            result.take(run, sources.stream().map(SnippetSource::text).toList(), turn);
+            runContext.gate().ended(run.outcome());
+            boolean finished = run.outcome().finished();
+            if (turnedMeanwhile && job == null) {
+                start(true);
+            }
+            if (turn) {
+                afterTurn.forEach(Runnable::run);
+            } else {
+                if (finished) {
+                    afterRun.forEach(Runnable::run);
+                }
+                afterEnd.forEach(one -> one.accept(finished));
+            }
+        }
+    }
+
+    /** None active; a run's sources are read when its turn comes: from the top, its own last. */
     SnippetRuns(
             RunContext runContext,
             Supplier<List<SnippetSource>> snippets,
@@ -54,31 +125,41 @@ final class SnippetRuns {
         this.result = snippetResult;
     }
 
+    private void running() {
+        startedNanos = System.nanoTime();
+        phase.set(Phase.RUNNING);
+    }
+
+    /** How long the run has been shown as running, s. */
+    double runningS() {
+        return (System.nanoTime() - startedNanos) / 1e9;
+    }
+
     /** Whether a run may be requested: none is waiting. */
     boolean mayStart() {
-        return phase.get() == Phase.RESTING && (job == null || job.turn());
+        return phase.get() == Phase.RESTING && (job == null || job.turn);
     }
 
     /** Requests a run. */
     void start() {
         progress.set(Messages.of("snippet.waits"));
         phase.set(Phase.WAITING);
-        start(new SnippetRun(this, false));
+        start(false);
     }
 
     /** A dial has moved: requests a run with the position that the dial has when its turn comes. */
     void turned() {
         if (job == null) {
-            start(new SnippetRun(this, true));
-        } else if (job != null && job.begins()) {
+            start(true);
+        } else if (!job.sources.isEmpty()) {
             turnedMeanwhile = true;
         }
     }
 
-    private void start(SnippetRun next) {
+    private void start(boolean turn) {
         turnedMeanwhile = false;
-        job = next;
-        runContext.queue().add(next);
+        job = new SnippetRun(turn);
+        runContext.queue().add(job);
     }
 
     /** Stops the run, or cancels one that hasn't started. */
@@ -98,72 +179,7 @@ final class SnippetRuns {
 
     /** Whether a run for a dial runs or waits. */
     boolean turning() {
-        return job != null && job.turn();
-    }
-
-    /** The sources to run now. */
-    List<SnippetSource> snippets() {
-        return snippets.get();
-    }
-
-    /** What they may do now. */
-    SnippetRights rights() {
-        return runContext.gate().rights();
-    }
-
-    /** A run has started. */
-    void begun(SnippetRun run) {
-        if (run.turn()) {
-            CompletableFuture.delayedExecutor(
-                            SLOW_TURN_MS, TimeUnit.MILLISECONDS, runContext.window())
-                    .execute(
-                            () -> {
-                                if (job == run) {
-                                    phase.set(Phase.RUNNING);
-                                }
-                            });
-        } else {
-            result.start();
-            progress.set("");
-            phase.set(Phase.RUNNING);
-        }
-    }
-
-    /** The listener of a run. */
-    RunListener watcher(SnippetRun run) {
-        return new LiveOutput(
-                errand ->
-                        runContext
-                                .window()
-                                .execute(
-                                        () -> {
-                                            if (job == run && phase.get() == Phase.RUNNING) {
-                                                errand.run();
-                                            }
-                                        }),
-                result::prints,
-                progress::set);
-    }
-
-    /** A run has ended. */
-    void ended(SnippetRun run, FinishedRun how) {
-        if (job == run) {
-            rest();
-        }
-        result.take(how, run.texts(), run.turn());
-        runContext.gate().ended(how.outcome());
-        boolean finished = how.outcome().finished();
-        if (turnedMeanwhile && job == null) {
-            start(new SnippetRun(this, true));
-        }
-        if (run.turn()) {
-            afterTurn.forEach(Runnable::run);
-        } else {
-            if (finished) {
-                afterRun.forEach(Runnable::run);
-            }
-            afterEnd.forEach(one -> one.accept(finished));
-        }
+        return job != null && job.turn;
     }
 
     /** Runs an action after each requested run that finished. */

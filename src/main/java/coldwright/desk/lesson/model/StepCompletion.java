@@ -21,11 +21,6 @@ final class StepCompletion {
     /** Done in an earlier session; revoked if a check fails and nothing is changed. */
     private boolean before;
 
-    /**
-     * Not done yet.
-     *
-     * @param snippets all of the step's
-     */
     StepCompletion(List<SnippetModel> snippets) {
         own = snippets.stream().filter(snippet -> !snippet.snippet().given()).toList();
         own.forEach(one -> one.result().everFinished().addListener(value -> judge()));

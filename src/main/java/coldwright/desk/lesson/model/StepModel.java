@@ -4,7 +4,7 @@ import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.run.RunContext;
 import coldwright.lesson.LessonPart;
 import coldwright.lesson.LessonStep;
-import coldwright.lesson.PartsByKind;
+import coldwright.play.RunLinks;
 import coldwright.source.JavaSource;
 
 import javafx.beans.Observable;
@@ -17,38 +17,92 @@ import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** A step of a lesson: its parts, its figures, and whether it is done. */
 public final class StepModel {
     private final LessonStep step;
     private final int number;
-    private final List<PartModel> parts;
-    private final List<SnippetModel> snippets;
-    private final List<PredictionModel> predictions;
+    private final List<PartModel> parts = new ArrayList<>();
+    private final List<SnippetModel> snippets = new ArrayList<>();
+    private final List<PredictionModel> predictions = new ArrayList<>();
     private final ObservableList<ShownFigure> drawn = FXCollections.observableArrayList();
     private final BooleanBinding figureAwaited;
     private final StepCompletion stepCompletion;
 
+    /** Makes models of the parts, and links questions and checks to runs. */
+    private final class Parts implements LessonPart.Visitor {
+        private final RunContext runContext;
+        private final List<SnippetModel> above;
+        private final Map<CheckModel, SnippetModel> triedAfter = new LinkedHashMap<>();
+        private final RunLinks<PredictionModel, SnippetModel> links = new RunLinks<>();
+
+        Parts(RunContext runContext, List<SnippetModel> before) {
+            this.runContext = runContext;
+            this.above = new ArrayList<>(before);
+        }
+
+        @Override
+        public void prose(LessonPart.Prose prose) {
+            parts.add(new PartModel.Prose(prose.nodes()));
+        }
+
+        /** Shown in the teacher's own window only. */
+        @Override
+        public void teacher(LessonPart.Teacher note) {}
+
+        @Override
+        public void prediction(LessonPart.Prediction prediction) {
+            links.question(add(prediction));
+        }
+
+        @Override
+        public void question(LessonPart.Question question) {
+            add(question);
+        }
+
+        private PredictionModel add(LessonPart.Asked asked) {
+            PredictionModel model = new PredictionModel(asked);
+            parts.add(model);
+            predictions.add(model);
+            return model;
+        }
+
+        @Override
+        public void snippet(LessonPart.Snippet snippet) {
+            SnippetModel model =
+                    new SnippetModel(snippet, step.title(), runContext, List.copyOf(above));
+            parts.add(model);
+            snippets.add(model);
+            above.add(model);
+            links.snippet(model, snippet).forEach(prediction -> prediction.answeredBy(model));
+        }
+
+        @Override
+        public void check(LessonPart.Check check) {
+            CheckModel model = new CheckModel(check, runContext, List.copyOf(above));
+            parts.add(model);
+            links.triedAfter().ifPresent(snippet -> triedAfter.put(model, snippet));
+        }
+    }
+
     /**
      * Makes a step's model.
      *
-     * @param step from the lesson
      * @param number its number in the lesson, from 1; 0 for the text before the first step
-     * @param runContext queue, thread and gate of its runs
      * @param before all snippets of the lesson before this step
      */
     StepModel(LessonStep step, int number, RunContext runContext, List<SnippetModel> before) {
         this.step = step;
         this.number = number;
-        StepParts made = new StepParts(step.title(), runContext, before);
+        Parts made = new Parts(runContext, before);
         step.parts().forEach(part -> part.accept(made));
-        this.parts = made.parts();
-        this.snippets = made.snippets();
-        this.predictions = made.predictions();
         this.figureAwaited = figureAwaited();
         this.stepCompletion = new StepCompletion(snippets);
-        made.triedAfter().forEach((check, snippet) -> stepCompletion.tryAfter(snippet, check));
+        made.triedAfter.forEach((check, snippet) -> stepCompletion.tryAfter(snippet, check));
         connect();
     }
 
@@ -113,14 +167,12 @@ public final class StepModel {
         stepCompletion.reset();
     }
 
-    /** The notes for the teacher, in order. */
     public List<LessonPart.Teacher> notes() {
-        return PartsByKind.of(step.parts()).notes();
+        return LessonPart.only(LessonPart.Teacher.class, step.parts());
     }
 
-    /** Its questions, in order. */
     public List<PredictionModel> predictions() {
-        return predictions;
+        return Collections.unmodifiableList(predictions);
     }
 
     /** Whether the learner reached the end of its text. */
@@ -146,7 +198,6 @@ public final class StepModel {
         return snippets.stream().anyMatch(snippet -> !snippet.snippet().given());
     }
 
-    /** Its heading. */
     public String title() {
         return step.title();
     }
@@ -156,17 +207,15 @@ public final class StepModel {
         return number;
     }
 
-    /** Its parts, in order. */
     public List<PartModel> parts() {
-        return parts;
+        return Collections.unmodifiableList(parts);
     }
 
     /** Its snippets in order, with the given ones. */
     public List<SnippetModel> snippets() {
-        return snippets;
+        return Collections.unmodifiableList(snippets);
     }
 
-    /** The figures of its snippets, in order. */
     public ObservableList<ShownFigure> drawn() {
         return drawn;
     }

@@ -10,29 +10,26 @@ import coldwright.workbook.work.StepNames;
 import coldwright.workbook.work.StepWork;
 
 import java.time.Instant;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Maps between an open lesson and its saved work. */
 public final class WorkMapper {
     private WorkMapper() {}
 
-    /**
-     * The current work on a lesson.
-     *
-     * @param lesson the open lesson
-     * @param before its saved work
-     * @return all that is worth saving
-     */
+    /** The current work on a lesson, from its saved work: all that is worth saving. */
     public static LessonWork of(LessonModel lesson, LessonWork before) {
         LessonWork work = before;
-        List<String> names = names(lesson);
-        List<StepModel> steps = steps(lesson);
-        for (int i = 0; i < steps.size(); i++) {
-            work = work.withStep(of(steps.get(i), work.step(names.get(i))));
+        for (Map.Entry<String, StepModel> step : steps(lesson).entrySet()) {
+            String name = step.getKey();
+            work = work.withStep(of(step.getValue(), work.step(name)));
+            if (step.getValue() == lesson.inSight().get()) {
+                work = work.withInSight(name);
+            }
         }
-        return work.withInSight(names.get(steps.indexOf(lesson.inSight().get())));
+        return work;
     }
 
     private static StepWork of(StepModel step, StepWork before) {
@@ -70,11 +67,7 @@ public final class WorkMapper {
         return typed.isBlank() ? Optional.empty() : Optional.of(new LearnerAnswer.Typed(typed));
     }
 
-    /**
-     * The work on a lesson that nobody has started.
-     *
-     * @param lesson the open lesson
-     */
+    /** The work on a lesson that nobody has started. */
     public static LessonWork empty(LessonModel lesson) {
         Lesson read = lesson.lesson();
         return LessonWork.empty(
@@ -85,12 +78,8 @@ public final class WorkMapper {
     }
 
     /**
-     * Moves the work on a lesson to the lesson from its changed file, as far as it fits.
-     *
-     * @param former the lesson before the change
-     * @param before its saved work
-     * @param now the lesson after the change; receives the work
-     * @return the work, fitted to it
+     * Moves the work on a lesson to the lesson from its changed file, as far as it fits; gives what
+     * fits.
      */
     public static LessonWork carryOver(LessonModel former, LessonWork before, LessonModel now) {
         Lesson read = now.lesson();
@@ -99,24 +88,19 @@ public final class WorkMapper {
         return work;
     }
 
-    /**
-     * Restores saved work.
-     *
-     * @param work the saved work, fitted to the lesson's current text
-     * @param lesson the open lesson
-     */
+    /** Restores saved work, fitted to the lesson's current text. */
     public static void restore(LessonWork work, LessonModel lesson) {
-        List<String> names = names(lesson);
-        List<StepModel> steps = steps(lesson);
         if (work.changed().isAfter(Instant.EPOCH)) {
             lesson.wasUsed(work.changed());
         }
-        for (int i = 0; i < steps.size(); i++) {
-            restore(work.step(names.get(i)), steps.get(i));
-            if (i > 0 && names.get(i).equals(work.inSight())) {
-                lesson.wasAt(steps.get(i));
-            }
-        }
+        steps(lesson)
+                .forEach(
+                        (name, step) -> {
+                            restore(work.step(name), step);
+                            if (step.number() > 0 && name.equals(work.inSight())) {
+                                lesson.wasAt(step);
+                            }
+                        });
     }
 
     private static void restore(StepWork work, StepModel step) {
@@ -134,22 +118,19 @@ public final class WorkMapper {
     }
 
     /**
-     * Updates an open lesson with work from another window. Equal parts are left alone, so that
-     * their results and marks stay.
-     *
-     * @param work the current work, fitted to the lesson's text
-     * @param lesson the open lesson
+     * Updates an open lesson with work from another window, fitted to its text. Equal parts are
+     * left alone, so that their results and marks stay.
      */
     public static void bringUpToDate(LessonWork work, LessonModel lesson) {
-        List<String> names = names(lesson);
-        List<StepModel> steps = steps(lesson);
-        for (int i = 0; i < steps.size(); i++) {
-            StepWork is = work.step(names.get(i));
-            if (!of(steps.get(i), is).equals(is)) {
-                clearWithdrawn(is, steps.get(i));
-                restore(is, steps.get(i));
-            }
-        }
+        steps(lesson)
+                .forEach(
+                        (name, step) -> {
+                            StepWork is = work.step(name);
+                            if (!of(step, is).equals(is)) {
+                                clearWithdrawn(is, step);
+                                restore(is, step);
+                            }
+                        });
     }
 
     /** Clears an answer that was withdrawn in the other window. */
@@ -174,17 +155,14 @@ public final class WorkMapper {
         }
     }
 
-    private static List<StepModel> steps(LessonModel lesson) {
-        List<StepModel> all = new ArrayList<>();
-        all.add(lesson.opening());
-        all.addAll(lesson.steps());
-        return all;
-    }
-
-    private static List<String> names(LessonModel lesson) {
-        List<String> all = new ArrayList<>();
-        all.add(StepNames.OPENING);
-        all.addAll(StepNames.of(lesson.lesson()));
+    /** All steps by their names in saved work, the opening first. */
+    private static Map<String, StepModel> steps(LessonModel lesson) {
+        Map<String, StepModel> all = new LinkedHashMap<>();
+        all.put(StepNames.OPENING, lesson.opening());
+        List<String> names = StepNames.of(lesson.lesson());
+        for (int i = 0; i < names.size(); i++) {
+            all.put(names.get(i), lesson.steps().get(i));
+        }
         return all;
     }
 }

@@ -5,16 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchAnalysisTree;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.BatchLineage;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
-import coldwright.batch.Recipe.Method;
 import coldwright.batch.RecipeFile;
 import coldwright.batch.RecipeFileReader;
 import coldwright.batch.RecipeFileWriter;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Shelf;
 
 import org.junit.jupiter.api.Test;
@@ -57,8 +56,8 @@ class BatchModelTest {
 
     @ParameterizedTest
     @EnumSource(Method.class)
-    void eachFigureIsTheTerminals(Method method) throws BatchFileException {
-        String text = FILE.formatted(method.name().toLowerCase(java.util.Locale.ROOT));
+    void eachFigureIsTheTerminals(Method method) {
+        String text = FILE.formatted(FreezingSetup.word(method));
         Map<String, Object> terminal =
                 BatchAnalysisTree.of(BatchAnalysis.of(RecipeFileReader.read("f", text)));
 
@@ -104,7 +103,7 @@ class BatchModelTest {
     }
 
     @Test
-    void whatIsKeptIsReadBackWithItsTargetsBoundsAndStory() throws BatchFileException {
+    void whatIsKeptIsReadBackWithItsTargetsBoundsAndStory() {
         Recipe recipe = RecipeFileReader.read("f", FILE.formatted("churn")).recipe();
         Recipe typed =
                 recipe.plus(new RecipeLine("2 tbps", "rum 40 %")).plus(new RecipeLine("", "sucr"));
@@ -123,7 +122,7 @@ class BatchModelTest {
     }
 
     @Test
-    void howItWasKeptIsReadBack() throws BatchFileException {
+    void howItWasKeptIsReadBack() {
         FreezingSetup freezingSetup =
                 FreezingSetup.USUAL
                         .with(SetupField.DAYS, "7")
@@ -143,7 +142,7 @@ class BatchModelTest {
     }
 
     @Test
-    void aBatchOfUnfinishedLinesAloneIsReadBackToo() throws BatchFileException {
+    void aBatchOfUnfinishedLinesAloneIsReadBackToo() {
         Recipe typed = Recipe.starter("Empty").of(List.of(new RecipeLine("12", "sucrox")));
 
         Recipe back = RecipeFileReader.read("f", RecipeFileWriter.text(typed, FIRST)).recipe();
@@ -152,7 +151,7 @@ class BatchModelTest {
     }
 
     @Test
-    void anUnfinishedLineKeepsItsLeastAndMost() throws BatchFileException {
+    void anUnfinishedLineKeepsItsLeastAndMost() {
         RecipeLine bound = new RecipeLine("", "oat drink").bound("100", "300", false);
         Recipe typed = Recipe.starter("Oat").plus(bound);
 
@@ -162,7 +161,7 @@ class BatchModelTest {
     }
 
     @Test
-    void anUnfinishedLineWithALeastIsReadBackAlsoIfItIsTheOnlyOne() throws BatchFileException {
+    void anUnfinishedLineWithALeastIsReadBackAlsoIfItIsTheOnlyOne() {
         RecipeLine bound = new RecipeLine("", "oat drink").bound("100", "300", false);
         Recipe typed = Recipe.starter("Oat").of(List.of(bound));
 
@@ -172,7 +171,7 @@ class BatchModelTest {
     }
 
     @Test
-    void aFieldThatIsWrongIsReadBackToo() throws BatchFileException {
+    void aFieldThatIsWrongIsReadBackToo() {
         Recipe typed = Recipe.starter("x");
         Recipe wrong = typed.by(typed.setup().with(SetupField.FREEZER, "cold"));
 
@@ -192,7 +191,7 @@ class BatchModelTest {
         assertEquals(0.5 * cupG, new RecipeLine("½ cup", "orange juice").grams(), 1e-9);
         assertEquals(1.5 * cupG, new RecipeLine("1 1/2 cups", "orange juice").grams(), 1e-9);
         assertEquals(72, new RecipeLine("4 pieces", "egg yolk").grams(), 1e-9);
-        assertEquals("72 g", new RecipeLine("4 pieces", "egg yolk").inGrams());
+        assertEquals("72 g", new RecipeLine("4 pieces", "egg yolk").weighs().orElseThrow().shown());
         assertEquals("Grams or pieces?", new RecipeLine("4", "egg yolk").fault().orElseThrow());
         assertEquals(
                 "\"3 foo\" isn't an amount; write grams, or spoons and cups as in 2 tbsp",

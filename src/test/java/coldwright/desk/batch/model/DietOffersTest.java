@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.search.BatchGoal;
 import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.batch.search.TastingDiagnosis;
+import coldwright.science.crystal.Method;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Mix;
 
@@ -69,15 +69,14 @@ class DietOffersTest {
         }
     }
 
-    private static BatchAnalysis of(Recipe recipe) throws BatchFileException {
+    private static BatchAnalysis of(Recipe recipe) {
         return BatchAnalysis.of(recipe);
     }
 
     @ParameterizedTest
     @EnumSource(Batch.class)
-    void noOfferOfAnyKindBringsAnAllergenAlcoholOrTooMuchSalt(Batch batch)
-            throws BatchFileException {
-        Recipe tub = batch.recipe.by(batch.recipe.setup().by(Recipe.Method.TUB));
+    void noOfferOfAnyKindBringsAnAllergenAlcoholOrTooMuchSalt(Batch batch) {
+        Recipe tub = batch.recipe.by(batch.recipe.setup().by(Method.STILL_TUB));
         List<ProposedChange> offers = new ArrayList<>();
         // the freezing changes which findings there are, not what may be offered: two by two ways
         // do
@@ -111,7 +110,7 @@ class DietOffersTest {
     @EnumSource(
             value = Batch.class,
             names = {"OAT_AND_COCONUT", "SORBET", "UNKNOWN_PASTE"})
-    void noAnswerInWordsNamesMilkOrEgg(Batch batch) throws BatchFileException {
+    void noAnswerInWordsNamesMilkOrEgg(Batch batch) {
         BatchAnalysis all = of(batch.recipe);
         List<String> said = new ArrayList<>();
         for (BatchGoal wish : List.of(BatchGoal.SCOOPABLE, BatchGoal.READY, BatchGoal.SMOOTH)) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
@@ -57,7 +56,7 @@ class OddRecipesTest {
                 GoalResult answer = wish.of(recipe, 40);
                 assertNotEquals(wish.name(), answer.goal(), all + answer.text());
             }
-        } catch (BatchFileException | RuntimeException e) {
+        } catch (RuntimeException e) {
             throw new AssertionError(all, e);
         }
     }

@@ -5,18 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.BatchAnalysis;
-import coldwright.batch.BatchFileException;
-import coldwright.batch.CrystalsInStorage;
 import coldwright.batch.FreezingSetup;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
 import coldwright.batch.SetupField;
 import coldwright.desk.batch.search.BatchGoal.GoalResult;
 import coldwright.science.balance.Trait;
-import coldwright.science.diagnosis.Finding;
+import coldwright.science.crystal.Method;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.mix.Allergen;
 import coldwright.science.plan.BatchFault;
+import coldwright.science.plan.Finding;
 
 import org.junit.jupiter.api.Test;
 
@@ -42,7 +41,7 @@ class BatchGoalTest {
                             new RecipeLine("160", "sucrose"),
                             new RecipeLine("3", "salt")));
 
-    private static BatchAnalysis of(Recipe recipe) throws BatchFileException {
+    private static BatchAnalysis of(Recipe recipe) {
         return BatchAnalysis.of(recipe);
     }
 
@@ -52,7 +51,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void whatIsOfferedIsScoopableFromTheFreezer() throws BatchFileException {
+    void whatIsOfferedIsScoopableFromTheFreezer() {
         double ice = of(first(BatchGoal.SCOOPABLE.of(SORBET, 40))).curve().icePercentAt(-18);
 
         assertTrue(of(SORBET).curve().icePercentAt(-18) > 76);
@@ -60,7 +59,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void whatIsOfferedIsReadyInTime() throws BatchFileException {
+    void whatIsOfferedIsReadyInTime() {
         double now = of(SORBET).plan().minutesToSoftServe();
         double wanted = Math.floor(0.9 * now);
         for (ProposedChange proposedChange : BatchGoal.READY.of(SORBET, wanted).offers()) {
@@ -72,7 +71,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void whatIsLessSweetKeepsItsIce() throws BatchFileException {
+    void whatIsLessSweetKeepsItsIce() {
         BatchAnalysis was = of(SORBET);
         BatchAnalysis is = of(first(BatchGoal.LESS_SWEET.of(SORBET, 40)));
 
@@ -83,7 +82,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void withoutEggItIsAsFirm() throws BatchFileException {
+    void withoutEggItIsAsFirm() {
         BatchAnalysis is = of(first(BatchGoal.NO_EGG.of(CUSTARD, 40)));
 
         assertFalse(is.mix().allergens().contains(Allergen.EGG));
@@ -92,7 +91,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void fifteenPerCentOfTheFatAreGone() throws BatchFileException {
+    void fifteenPerCentOfTheFatAreGone() {
         double wanted = 0.85 * of(CUSTARD).mix().fatPercent();
         double is = of(first(BatchGoal.LESS_FAT.of(CUSTARD, 40))).mix().fatPercent();
 
@@ -100,8 +99,8 @@ class BatchGoalTest {
     }
 
     @Test
-    void whatIsOfferedIsSmoothAfterANight() throws BatchFileException {
-        Recipe tub = SORBET.by(SORBET.setup().by(Recipe.Method.SHAKEN));
+    void whatIsOfferedIsSmoothAfterANight() {
+        Recipe tub = SORBET.by(SORBET.setup().by(Method.SHAKEN_TUB));
         assertTrue(tastedUm(tub) > 50);
         GoalResult answer = BatchGoal.SMOOTH.of(tub, 40);
 
@@ -123,7 +122,7 @@ class BatchGoalTest {
     }
 
     @Test
-    void keptBadlyItIsMendedByKeepingItSteady() throws BatchFileException {
+    void keptBadlyItIsMendedByKeepingItSteady() {
         Recipe bag = storedBadly();
         assertTrue(tastedUm(bag) > 50);
         Recipe steady = bag.by(bag.setup().steady());
@@ -138,31 +137,31 @@ class BatchGoalTest {
     }
 
     @Test
-    void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() throws BatchFileException {
+    void keptBadlyItsFindingAndItsTastingOfferASteadyFreezer() {
         BatchAnalysis all = of(storedBadly());
         Recipe steady = storedBadly().by(storedBadly().setup().steady());
         Finding first =
                 all.report().findings().stream()
-                        .filter(one -> one.symptom() == Symptom.ICY)
+                        .filter(one -> Symptom.of(one.fault()) == Symptom.ICY)
                         .findFirst()
                         .orElseThrow();
-        assertEquals(BatchFault.STORAGE, first.cause().kind());
+        assertEquals(BatchFault.STORAGE, first.fault());
         assertEquals(steady.setup(), ProposedChange.of(all).get(0).recipe().setup());
         TastingDiagnosis tasted = TastingDiagnosis.of(Symptom.ICY, all);
-        assertEquals(BatchFault.STORAGE, tasted.suspects().get(0).kind());
+        assertEquals(BatchFault.STORAGE, tasted.suspects().get(0).fault());
         assertEquals(steady.setup(), tasted.offers().get(0).recipe().setup());
         assertTrue(
                 TastingDiagnosis.of(Symptom.ICY, of(steady)).suspects().stream()
-                        .noneMatch(one -> one.kind() == BatchFault.STORAGE));
+                        .noneMatch(one -> one.fault() == BatchFault.STORAGE));
     }
 
-    private static double tastedUm(Recipe recipe) throws BatchFileException {
-        return CrystalsInStorage.of(recipe).orElseThrow().tasted().meanUm().middle();
+    private static double tastedUm(Recipe recipe) {
+        return BatchAnalysis.of(recipe).crystals().orElseThrow().tasted().meanUm().middle();
     }
 
     @Test
-    void thePlansOfABatchSayWhatBecomesOfItsCrystals() throws BatchFileException {
-        Recipe tub = CUSTARD.by(CUSTARD.setup().by(Recipe.Method.TUB));
+    void thePlansOfABatchSayWhatBecomesOfItsCrystals() {
+        Recipe tub = CUSTARD.by(CUSTARD.setup().by(Method.STILL_TUB));
         List<ProposedChange> plans = ProposedChange.of(of(tub));
         assertFalse(plans.isEmpty());
         for (ProposedChange plan : plans) {

@@ -3,8 +3,9 @@ package coldwright.desk.figure.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.desk.model.TypeSize;
+import coldwright.desk.model.PreferencesModel;
 import coldwright.desk.run.PrintedOutput;
+import coldwright.workbook.settings.Preferences;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,13 +60,13 @@ class DisplayNumberTest {
 
     @Test
     void typeGrowsToTwiceItsSizeAndNoFurther() {
-        TypeSize size = new TypeSize();
+        PreferencesModel size = new PreferencesModel(Preferences.usual());
         for (int i = 0; i < 30; i++) {
-            size.larger();
+            size.largerType();
         }
-        assertEquals(200, size.percent().get());
-        size.usual();
-        size.smaller();
-        assertEquals(100, size.percent().get());
+        assertEquals(200, size.typePercent());
+        size.usualType();
+        size.smallerType();
+        assertEquals(100, size.typePercent());
     }
 }

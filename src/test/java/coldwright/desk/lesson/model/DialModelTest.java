@@ -7,14 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.desk.figure.model.ShownFigure;
 import coldwright.desk.model.ByHandRunner;
-import coldwright.desk.run.RunQueue;
+import coldwright.desk.page.TestDesk;
 import coldwright.figure.Figure;
-import coldwright.lesson.LessonReader;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 
@@ -55,11 +53,7 @@ final class DialModelTest {
 
     @BeforeEach
     void read() {
-        lesson =
-                new LessonModel(
-                        LessonReader.read("sugar.md", LESSON.getBytes(StandardCharsets.UTF_8)),
-                        new RunQueue(runner, Runnable::run),
-                        Runnable::run);
+        lesson = TestDesk.lesson(LESSON, runner);
     }
 
     private SnippetModel snippet(int step) {
