@@ -50,7 +50,9 @@ class ThirdPartyTest {
             Pattern.compile(
                     "junit-.*|opentest4j|apiguardian-api|archunit.*|slf4j-api|testfx-.*"
                             + "|openjfx-monocle|org\\.osgi\\.core|hamcrest|assertj-core|jmh-.*"
-                            + "|jopt-simple|commons-math3|surefire.*");
+                            + "|jopt-simple|commons-math3|surefire.*"
+                            + "|validation-model|verapdf-.*|core|parser|pdf-model|metadata-fixer"
+                            + "|feature-reporting|rhino|jaxb-.*|javax\\.activation-api|stax-utils");
 
     private static final Pattern JAR = Pattern.compile("(.+?)-\\d[^/]*\\.jar");
     private static final Pattern ROW = Pattern.compile("\\| ([^|]+) \\| ([^|]+) \\| ([^|]+) \\|");

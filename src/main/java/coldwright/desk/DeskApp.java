@@ -56,7 +56,9 @@ public final class DeskApp extends Application {
     }
 
     private void fillWindow(Stage stage, Workbook workbook, List<String> messages) {
-        stage.getIcons().add(new Image(DeskApp.class.getResource("icon.png").toString()));
+        for (String icon : List.of("icon.png", "icon-32.png")) {
+            stage.getIcons().add(new Image(DeskApp.class.getResource(icon).toString()));
+        }
         bench = new BenchRunner(threads.work(), () -> settings.preferences().get());
         window =
                 new DeskWindow(

@@ -105,10 +105,13 @@ public final class FigureFiles {
     /** The bytes of a PNG file. */
     static byte[] png(Exhibit exhibit, int moment, FigureFormat format) {
         FigureFormat light = format.withTheme(FigureTheme.LIGHT);
-        PixelImage picture =
+        return png(
                 exhibit instanceof Figure figure
                         ? ChartPainter.paint(figure, light).picture()
-                        : DrawingPainter.paint((Drawing) exhibit, moment, light);
+                        : DrawingPainter.paint((Drawing) exhibit, moment, light));
+    }
+
+    static byte[] png(PixelImage picture) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             ImageIO.write(picture.image(), "png", out);

@@ -16,10 +16,17 @@ import java.io.InputStream;
 import java.util.Base64;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Converts the HTML of a handout to PDF. */
 public final class PdfWriter {
     private static final Logger QUIET = Logger.getLogger("org.apache.pdfbox");
+
+    /** A picture up to the end of its description, which becomes the alternative text in a PDF. */
+    private static final Pattern PICTURE =
+            Pattern.compile("<svg((?:(?!<svg).)*?<desc[^>]*>)([^<]*)", Pattern.DOTALL);
 
     private PdfWriter() {}
 
@@ -41,7 +48,8 @@ public final class PdfWriter {
         font(pages, "mononoki-Bold.ttf", "Mononoki", 700, FontStyle.NORMAL);
         font(pages, "Lato-Regular.ttf", "Lato", 400, FontStyle.NORMAL);
         pages.useSVGDrawer(new BatikSVGDrawer());
-        pages.withHtmlContent(html.replaceFirst("<style>", "<style>\n" + forPictures()), null);
+        String described = PICTURE.matcher(html).replaceAll(PdfWriter::described);
+        pages.withHtmlContent(described.replaceFirst("<style>", "<style>\n" + forPictures()), null);
         pages.toStream(bytes);
         try {
             pages.run();
@@ -49,6 +57,11 @@ public final class PdfWriter {
             throw new IllegalStateException("the pages can't be set", e);
         }
         return bytes.toByteArray();
+    }
+
+    private static String described(MatchResult picture) {
+        String alt = " alt=\"" + picture.group(2).replace("\"", "&quot;") + "\"";
+        return Matcher.quoteReplacement("<svg" + alt + picture.group(1) + picture.group(2));
     }
 
     /** The number of pages of a PDF file. */

@@ -177,7 +177,7 @@ class FigureSvgTest {
         }
         List<Element> last = scale.subList(scale.size() - 12, scale.size());
         for (int i = 0; i < last.size(); i++) {
-            int rgb = palette.at(20 - 38 * ((i + 1) / 2) / 6.0).getRGB() & 0xFFFFFF;
+            int rgb = palette.at(-18 + 38 * ((i + 1) / 2) / 6.0).getRGB() & 0xFFFFFF;
             String name = "rgb(%d,%d,%d)".formatted(rgb >> 16, rgb >> 8 & 255, rgb & 255);
             assertEquals(name, last.get(i).getAttribute("stop-color"));
         }

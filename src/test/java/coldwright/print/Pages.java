@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
@@ -57,7 +58,34 @@ final class Pages {
         headings(page);
         pictures(page);
         tables(page);
+        structure(page);
         nothingFetched(page);
+    }
+
+    /** What HTML allows inside what, as far as a handout uses it, and links that lead somewhere. */
+    private static void structure(Document page) {
+        Set<String> ids = new HashSet<>();
+        for (Element one : all(page, "*")) {
+            ids.add(one.getAttribute("id"));
+            String inside = ((Node) one).getParentNode().getNodeName();
+            if (inside.matches("ul|ol")) {
+                assertEquals("li", one.getTagName());
+            }
+            if (inside.matches("p|h[1-6]|b|i|em|strong|code|span|a")) {
+                assertTrue(
+                        one.getTagName().matches("a|b|br|code|em|i|img|span|strong|sup"),
+                        one.getTagName() + " in " + inside);
+            }
+            if (inside.equals("table")) {
+                assertTrue(one.getTagName().matches("caption|thead|tbody"), one.getTagName());
+            }
+            assertFalse(one.getTagName().equals("li") && !inside.matches("ul|ol"), "a lone item");
+        }
+        for (Element link : all(page, "a")) {
+            String to = link.getAttribute("href");
+            assertTrue(!to.startsWith("#") || ids.contains(to.substring(1)), to);
+            assertFalse(link.getTextContent().isBlank());
+        }
     }
 
     private static void headings(Document page) {

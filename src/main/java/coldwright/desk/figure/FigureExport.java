@@ -86,15 +86,20 @@ final class FigureExport {
         try {
             FigureFiles.write(exhibit, moment, file);
         } catch (IOException e) {
-            throw new IllegalStateException(
-                    e instanceof WholeFile.UnwrittenException unwritten
-                            ? ExceptionText.why(unwritten)
-                            : e.getMessage(),
-                    e);
+            throw unsaved(e);
         }
     }
 
-    private static String words(Throwable error) {
+    /** The reason why a file wasn't written, in words. */
+    static IllegalStateException unsaved(IOException e) {
+        return new IllegalStateException(
+                e instanceof WholeFile.UnwrittenException unwritten
+                        ? ExceptionText.why(unwritten)
+                        : e.getMessage(),
+                e);
+    }
+
+    static String words(Throwable error) {
         Throwable cause = error.getCause() == null ? error : error.getCause();
         return String.valueOf(cause.getMessage());
     }

@@ -33,6 +33,8 @@ public final class FigureView extends VBox {
     private final PlaybackBar play = new PlaybackBar(model);
     private final FigureActions words;
     private final FigureDetails details;
+    private final FilmForm film;
+    private Button filming;
     private final Label sources = TextControls.label("", "figure-source");
     private final PauseTransition rest = new PauseTransition(REST);
     private final Button earlier;
@@ -44,6 +46,7 @@ public final class FigureView extends VBox {
         figureCanvas = new FigureCanvas(model, room, filling);
         words = new FigureActions(room);
         details = new FigureDetails(model, room);
+        film = new FilmForm(model, room);
         getStyleClass().add("figure");
         if (filling) {
             VBox.setVgrow(figureCanvas, Priority.ALWAYS);
@@ -54,7 +57,7 @@ public final class FigureView extends VBox {
         words.want(whole, false);
         TextControls.show(play, false);
         TextControls.show(sources, false);
-        getChildren().addAll(figureCanvas, play, sources, words, details);
+        getChildren().addAll(figureCanvas, play, sources, words, film, details);
         model.zoomed().addListener((value, was, is) -> showWhole(is));
         rest.setOnFinished(event -> describe());
     }
@@ -87,6 +90,8 @@ public final class FigureView extends VBox {
         FigureExport figureExport = new FigureExport(model, room, details::say);
         words.add("figure.copy", figureExport::copy);
         words.add("figure.save", () -> figureExport.save(getScene().getWindow()));
+        filming = words.add("figure.film", film::turn);
+        words.want(filming, false);
         words.add("figure.table", details::turnTable);
         words.add("figure.description", details::turnWords);
     }
@@ -104,6 +109,7 @@ public final class FigureView extends VBox {
         boolean timed = is.exhibit() instanceof Drawing drawing && drawing.moments().size() > 1;
         if (timed != play.isManaged()) {
             TextControls.show(play, timed);
+            words.want(filming, timed);
         }
         if (timed) {
             play.take();

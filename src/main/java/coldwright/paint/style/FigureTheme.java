@@ -67,6 +67,12 @@ public record FigureTheme(
                 mixed(paper, data, 0.1), mixed(paper, data, 0.55), data, mixed(data, text, 0.65));
     }
 
+    /** The same on no paper at all. */
+    public FigureTheme transparent() {
+        Color clear = new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 0);
+        return new FigureTheme(clear, text, quietText, axis, zero, grid, mark, series);
+    }
+
     /** The background of a label over data: nearly opaque paper. */
     public Color halo() {
         return new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 215);

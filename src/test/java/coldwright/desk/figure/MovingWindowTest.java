@@ -17,8 +17,10 @@ import coldwright.lesson.ExpectedAnswer;
 import coldwright.paint.style.PlotArea;
 
 import javafx.geometry.Point2D;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
+import javafx.scene.control.Spinner;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -26,13 +28,19 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Stream;
 
 /** Plays drawings and draws curves, with a real mouse and a real keyboard. */
 @ExtendWith(ApplicationExtension.class)
@@ -69,6 +77,31 @@ class MovingWindowTest {
                                 ? true
                                 : null,
                 "what you see");
+    }
+
+    @Test
+    void aDrawingIsSavedAsAFilmOrStoppedAndThenNothingStays(FxRobot robot, @TempDir Path folder)
+            throws Exception {
+        plates.show(robot, new ShownFigure(globules(6), Optional.empty()));
+        Path gif = folder.resolve("globule.gif");
+        plates.file = Optional.of(gif);
+        pressWord(robot, "Film…");
+        pressWord(robot, "Save film…");
+        waitFor(() -> word(robot, "Saved as " + gif + ".").orElse(null), "the film");
+        assertEquals(
+                "GIF89a", new String(Files.readAllBytes(gif), 0, 6, StandardCharsets.US_ASCII));
+        Files.delete(gif);
+        plates.file = Optional.of(folder.resolve("globule.frames"));
+        ChoiceBox<?> kind = robot.lookup(".choice-box").queryAs(ChoiceBox.class);
+        Spinner<?> seconds = robot.lookup(".spinner").queryAs(Spinner.class);
+        robot.interact(() -> kind.getSelectionModel().select(1));
+        robot.interact(() -> seconds.increment(55));
+        pressWord(robot, "Save film…");
+        pressWord(robot, "Stop");
+        waitFor(() -> word(robot, "Stopped. Nothing was saved.").orElse(null), "the end");
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(), left.toList());
+        }
     }
 
     @Test
