@@ -35,7 +35,9 @@ public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers, Str
         return orders(tell).stream().filter(order -> !(order instanceof Order.Define)).toList();
     }
 
+    /** A compiled step is itself alone, so its identity is compared. */
     @Override
+    @SuppressWarnings("ReferenceEquality")
     public boolean equals(Object other) {
         return other instanceof StepRun that && step == that.step && numbers.equals(that.numbers);
     }

@@ -17,7 +17,6 @@ import java.util.function.Consumer;
 
 /** The two columns of a lesson: its page, and the figures of the step in sight. */
 public final class LessonColumns extends HBox {
-    private final LessonModel model;
     private final LessonView lesson;
     private final FigureColumn figures;
 
@@ -27,7 +26,6 @@ public final class LessonColumns extends HBox {
             PageState state,
             AppActions appActions,
             Consumer<String> title) {
-        this.model = model;
         lesson =
                 new LessonView(
                         model,
