@@ -7,8 +7,8 @@ import coldwright.figure.Tint;
 import coldwright.figure.TypesetNumber;
 import coldwright.science.Require;
 import coldwright.science.crystal.CrystalStory;
+import coldwright.science.crystal.Grain;
 import coldwright.science.crystal.GrainField;
-import coldwright.science.crystal.GrainField.Grain;
 import coldwright.science.crystal.Storage;
 
 import java.util.ArrayList;

@@ -1,8 +1,5 @@
 package coldwright.science.crystal;
 
-import coldwright.science.crystal.GrainField.Grain;
-import coldwright.science.crystal.GrainField.Grain.Corner;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -102,9 +99,9 @@ final class GrainPacking {
     List<Grain> grains() {
         List<Grain> grains = new ArrayList<>();
         for (int i = 0; i < r.length; i++) {
-            List<Corner> cell = cell(i);
+            List<Grain.Corner> cell = cell(i);
             double area = Math.PI * r[i] * r[i];
-            List<Corner> outline = cell;
+            List<Grain.Corner> outline = cell;
             for (double blunting : BLUNTING) {
                 outline = blunted(cell, blunting);
                 if (Grain.area(outline) >= area) {
@@ -118,14 +115,14 @@ final class GrainPacking {
     }
 
     /** The part of the field nearer to this disc's rim than to any other's. */
-    private List<Corner> cell(int i) {
-        List<Corner> cell = new ArrayList<>();
+    private List<Grain.Corner> cell(int i) {
+        List<Grain.Corner> cell = new ArrayList<>();
         double w = width / 2;
         double h = height / 2;
-        cell.add(new Corner(x[i] - w, y[i] - h));
-        cell.add(new Corner(x[i] + w, y[i] - h));
-        cell.add(new Corner(x[i] + w, y[i] + h));
-        cell.add(new Corner(x[i] - w, y[i] + h));
+        cell.add(new Grain.Corner(x[i] - w, y[i] - h));
+        cell.add(new Grain.Corner(x[i] + w, y[i] - h));
+        cell.add(new Grain.Corner(x[i] + w, y[i] + h));
+        cell.add(new Grain.Corner(x[i] - w, y[i] + h));
         double farthest = farthestSquare(cell, i);
         for (int k = 0; k < r.length; k++) {
             double baseX = near(x[k] - x[i], width);
@@ -149,9 +146,9 @@ final class GrainPacking {
         return cell;
     }
 
-    private double farthestSquare(List<Corner> cell, int i) {
+    private double farthestSquare(List<Grain.Corner> cell, int i) {
         double farthest = 0;
-        for (Corner p : cell) {
+        for (Grain.Corner p : cell) {
             double dx = p.xUm() - x[i];
             double dy = p.yUm() - y[i];
             farthest = Math.max(farthest, dx * dx + dy * dy);
@@ -160,18 +157,19 @@ final class GrainPacking {
     }
 
     /** Keeps the part on this disc's side of a line: (p − middle)·d at most as much as given. */
-    private List<Corner> cut(List<Corner> cell, int i, double dx, double dy, double most) {
+    private List<Grain.Corner> cut(
+            List<Grain.Corner> cell, int i, double dx, double dy, double most) {
         double[] beyond = new double[cell.size()];
         boolean any = false;
         for (int n = 0; n < beyond.length; n++) {
-            Corner p = cell.get(n);
+            Grain.Corner p = cell.get(n);
             beyond[n] = (p.xUm() - x[i]) * dx + (p.yUm() - y[i]) * dy - most;
             any |= beyond[n] > 0;
         }
         if (!any) {
             return cell;
         }
-        List<Corner> kept = new ArrayList<>();
+        List<Grain.Corner> kept = new ArrayList<>();
         for (int n = 0; n < beyond.length; n++) {
             int next = (n + 1) % beyond.length;
             if (beyond[n] <= 0) {
@@ -188,14 +186,14 @@ final class GrainPacking {
         return kept;
     }
 
-    private static List<Corner> blunted(List<Corner> cell, double blunting) {
+    private static List<Grain.Corner> blunted(List<Grain.Corner> cell, double blunting) {
         if (blunting == 0) {
             return cell;
         }
-        List<Corner> blunt = new ArrayList<>();
+        List<Grain.Corner> blunt = new ArrayList<>();
         for (int n = 0; n < cell.size(); n++) {
-            Corner a = cell.get(n);
-            Corner b = cell.get((n + 1) % cell.size());
+            Grain.Corner a = cell.get(n);
+            Grain.Corner b = cell.get((n + 1) % cell.size());
             blunt.add(between(a, b, blunting));
             blunt.add(between(a, b, 1 - blunting));
         }
@@ -203,21 +201,21 @@ final class GrainPacking {
     }
 
     /** Shrinks an outline about its middle until it has an area. */
-    private static List<Corner> cutTo(List<Corner> outline, double area) {
-        double middleX = outline.stream().mapToDouble(Corner::xUm).average().orElse(0);
-        double middleY = outline.stream().mapToDouble(Corner::yUm).average().orElse(0);
+    private static List<Grain.Corner> cutTo(List<Grain.Corner> outline, double area) {
+        double middleX = outline.stream().mapToDouble(Grain.Corner::xUm).average().orElse(0);
+        double middleY = outline.stream().mapToDouble(Grain.Corner::yUm).average().orElse(0);
         double scale = Math.min(1, Math.sqrt(area / Grain.area(outline)));
         return outline.stream()
                 .map(
                         p ->
-                                new Corner(
+                                new Grain.Corner(
                                         middleX + (p.xUm() - middleX) * scale,
                                         middleY + (p.yUm() - middleY) * scale))
                 .toList();
     }
 
-    private static Corner between(Corner a, Corner b, double share) {
-        return new Corner(
+    private static Grain.Corner between(Grain.Corner a, Grain.Corner b, double share) {
+        return new Grain.Corner(
                 a.xUm() + (b.xUm() - a.xUm()) * share, a.yUm() + (b.yUm() - a.yUm()) * share);
     }
 }

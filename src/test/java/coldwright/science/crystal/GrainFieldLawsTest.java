@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import coldwright.science.crystal.GrainField.Grain;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Mix;
 import coldwright.science.mix.Shelf;
