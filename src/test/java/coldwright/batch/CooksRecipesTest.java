@@ -79,11 +79,11 @@ class CooksRecipesTest {
             1 tsp vanilla extract
             """;
 
-    private static BatchAnalysis of(String text) throws BatchFileException {
+    private static BatchAnalysis of(String text) {
         return BatchAnalysis.of(RecipeFileReader.read("a page", text));
     }
 
-    private static BatchAnalysis of(String head, String table) throws BatchFileException {
+    private static BatchAnalysis of(String head, String table) {
         return of(head + "\n\ningredient,grams\n" + table);
     }
 
@@ -101,7 +101,7 @@ class CooksRecipesTest {
 
     /** Churning is all that these three lack; nobody is told to change the recipe. */
     @Test
-    void aSoundRecipeInAStillTubIsToBeStirredAndNothingElse() throws BatchFileException {
+    void aSoundRecipeInAStillTubIsToBeStirredAndNothingElse() {
         for (String text : List.of(BUTTERMILK, SCHOKOLADE)) {
             BatchAnalysis all = of(text);
             assertEquals(Set.of(BatchFault.COARSE_CRYSTALS), faults(all), text);
@@ -113,7 +113,7 @@ class CooksRecipesTest {
     }
 
     @Test
-    void aBananaIceIsVeganAndGetsASoftSugar() throws BatchFileException {
+    void aBananaIceIsVeganAndGetsASoftSugar() {
         BatchAnalysis all = of(BANANA);
         assertEquals(Style.VEGAN, all.state().style());
         assertEquals(Set.of(Shelf.DEXTROSE_MONOHYDRATE), added(all));
@@ -121,7 +121,7 @@ class CooksRecipesTest {
 
     /** Once: 4.1 g of locust bean gum, as solids. */
     @Test
-    void aThinSorbetGetsSugarAndNoGum() throws BatchFileException {
+    void aThinSorbetGetsSugarAndNoGum() {
         BatchAnalysis all = of(PLUM);
         assertTrue(faults(all).contains(BatchFault.FEW_SOLIDS));
         assertFalse(all.plans().isEmpty());
@@ -134,7 +134,7 @@ class CooksRecipesTest {
     }
 
     @Test
-    void aSweetCaramelGetsLessSugarAndNoMoreSalt() throws BatchFileException {
+    void aSweetCaramelGetsLessSugarAndNoMoreSalt() {
         BatchAnalysis all = of(CARAMEL);
         assertTrue(faults(all).contains(BatchFault.MUCH_SWEETNESS));
         for (Plan plan : all.plans()) {
@@ -146,7 +146,7 @@ class CooksRecipesTest {
 
     /** Once: 64 g of maltodextrin. */
     @Test
-    void coffeeWithRumGetsWhatAShopSells() throws BatchFileException {
+    void coffeeWithRumGetsWhatAShopSells() {
         BatchAnalysis all =
                 of(
                         "name: Coffee with rum\nmethod: shaken",
@@ -159,7 +159,7 @@ class CooksRecipesTest {
 
     /** Once: 0.7 g of gum for a sorbet that is eaten within the week. */
     @Test
-    void theStarterNeedsNoGum() throws BatchFileException {
+    void theStarterNeedsNoGum() {
         String juice = "blood orange juice,600\nsucrose,150\nwater,50";
         assertEquals(Set.of(), faults(of("name: Blood-orange sorbet\nmethod: bag", juice)));
         BatchAnalysis kept = of("name: Blood-orange sorbet\nmethod: bag\nstored: 30 days", juice);
@@ -168,7 +168,7 @@ class CooksRecipesTest {
 
     /** Honey is there for its taste: it isn't swapped for sugar. */
     @Test
-    void honeyStays() throws BatchFileException {
+    void honeyStays() {
         BatchAnalysis all =
                 of(
                         "name: Lean frozen yogurt\nmethod: churn",
@@ -180,7 +180,7 @@ class CooksRecipesTest {
 
     /** Once: take out a fifth of the rum, and it still doesn't freeze. */
     @Test
-    void halfRumIsAnotherRecipeAndNoPlanPretendsOtherwise() throws BatchFileException {
+    void halfRumIsAnotherRecipeAndNoPlanPretendsOtherwise() {
         BatchAnalysis all =
                 of("name: Half rum\nmethod: tub", "whole milk,200\nsucrose,150\nrum 40 %,500");
         assertFalse(faults(all).contains(BatchFault.LITTLE_ICE), "that follows from the first");
@@ -197,7 +197,7 @@ class CooksRecipesTest {
 
     /** Once: "may be called water ice" at 12.9 % fat, and a dozen lines of names. */
     @Test
-    void namesAreOneLineAndOnlyThoseOfTheStyle() throws BatchFileException {
+    void namesAreOneLineAndOnlyThoseOfTheStyle() {
         String vegan =
                 BatchAnalysisText.of(
                         of(
@@ -214,7 +214,7 @@ class CooksRecipesTest {
     }
 
     @Test
-    void softServeIsShownAtItsOwnTemperature() throws BatchFileException {
+    void softServeIsShownAtItsOwnTemperature() {
         BatchPreview soft =
                 of(
                                 "name: Soft serve\nmethod: churn",
