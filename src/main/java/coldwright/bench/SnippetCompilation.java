@@ -52,6 +52,9 @@ final class SnippetCompilation implements AutoCloseable {
         List<StepRun> runs = standing(snippets);
         boolean lost = false;
         while (runs.size() < snippets.size()) {
+            if (stopped.getAsBoolean()) {
+                throw new CancellationException("given up");
+            }
             int index = runs.size();
             SnippetSource snippet = snippets.get(index);
             steps.subList(index, steps.size()).clear();

@@ -39,11 +39,13 @@ public record StepRun(CompiledStep step, Map<Integer, Order.Assign> numbers, Str
     @Override
     @SuppressWarnings("ReferenceEquality")
     public boolean equals(Object other) {
-        return other instanceof StepRun that && step == that.step && numbers.equals(that.numbers);
+        return other instanceof StepRun that
+                && step.equals(that.step)
+                && numbers.equals(that.numbers);
     }
 
     @Override
     public int hashCode() {
-        return 31 * System.identityHashCode(step) + numbers.hashCode();
+        return 31 * step.hashCode() + numbers.hashCode();
     }
 }

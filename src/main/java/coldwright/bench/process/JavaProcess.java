@@ -30,6 +30,7 @@ public class JavaProcess<Q, A> implements AutoCloseable {
     private final RecordWire<A> replies;
     private final DataInputStream in;
     private final DataOutputStream out;
+    private volatile boolean answered;
     private volatile boolean forged;
 
     /**
@@ -72,7 +73,9 @@ public class JavaProcess<Q, A> implements AutoCloseable {
      */
     public final A receive() throws IOException {
         try {
-            return replies.read(in);
+            A reply = replies.read(in);
+            answered = true;
+            return reply;
         } catch (MalformedWireException e) {
             throw forgery(e);
         }
@@ -87,7 +90,18 @@ public class JavaProcess<Q, A> implements AutoCloseable {
 
     /** Kills the process at once. May be called more than once. */
     public final void kill() {
-        process.toHandle().destroyForcibly(); // unlike the process, it leaves the streams open
+        if (walled && !answered) {
+            // bubblewrap, killed before it has set itself up, would leave a process behind: the
+            // end of its input ends what it starts
+            process.descendants().forEach(ProcessHandle::destroyForcibly);
+            try {
+                process.getOutputStream().close();
+            } catch (IOException e) {
+                // already ended
+            }
+        } else {
+            process.toHandle().destroyForcibly(); // unlike the process, it leaves streams open
+        }
     }
 
     /** Whether the process is alive. */
@@ -133,7 +147,7 @@ public class JavaProcess<Q, A> implements AutoCloseable {
     /** Kills the process and deletes its folder. */
     @Override
     public final void close() {
-        process.destroyForcibly();
+        kill();
         exitStatus();
         BenchFolder.delete(folder);
     }

@@ -25,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** What a snippet finds behind the system's wall, were the list of names not there. */
 final class SystemWallTest {
@@ -118,17 +119,26 @@ final class SystemWallTest {
         assertTrue(process.processorTime().toMillis() > 50, process.processorTime().toString());
     }
 
+    /** Whenever it is killed, even before Java has started. */
     @Test
     void aKillEndsAllOfIt() throws Exception {
-        BenchProcess other =
-                new BenchProcess(
-                        LaunchSettings.bench(BenchClassPath.ofThisProgram(), 64, 1_000),
-                        1_000,
-                        true);
-        other.awaitReady();
-        assertTrue(other.suits(true));
-        assertFalse(other.suits(false));
-        other.close();
-        assertFalse(other.alive());
+        int mark = 123_457; // an argument that no other process has
+        LaunchSettings launch = LaunchSettings.bench(BenchClassPath.ofThisProgram(), 64, mark);
+        for (int ms : List.of(-1, 0, 1, 2, 4, 8, 16)) {
+            BenchProcess other = new BenchProcess(launch, mark, true);
+            if (ms < 0) {
+                other.awaitReady();
+                assertTrue(other.suits(true));
+                assertFalse(other.suits(false));
+            } else {
+                Thread.sleep(ms);
+            }
+            other.close();
+        }
+        for (ProcessHandle one : ProcessHandle.allProcesses().toList()) {
+            if (one.info().commandLine().orElse("").contains(" " + mark)) {
+                one.onExit().get(60, TimeUnit.SECONDS);
+            }
+        }
     }
 }
