@@ -125,7 +125,7 @@ public final class TypingKilledProbe {
         try (BufferedReader keys =
                 new BufferedReader(
                         new InputStreamReader(window.getInputStream(), StandardCharsets.UTF_8))) {
-            long typingMs = LEAST_TYPING_MS + new Random(seed).nextInt(MORE_TYPING_MS);
+            long typingMs = (long) LEAST_TYPING_MS + new Random(seed).nextInt(MORE_TYPING_MS);
             for (String line = keys.readLine(); line != null; line = keys.readLine()) {
                 typedMs.add(Long.parseLong(line));
                 if (killedMs == Long.MAX_VALUE
