@@ -84,9 +84,8 @@ public final class TypingKilledProbe {
 
     @SuppressWarnings("InfiniteLoopStatement")
     private static void spin() {
-        long turns = 0;
         while (true) {
-            turns++;
+            Thread.onSpinWait();
         }
     }
 
