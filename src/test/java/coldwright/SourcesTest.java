@@ -25,7 +25,7 @@ class SourcesTest {
             "src/main/java/coldwright/science/Temperature.java";
 
     /** 0 °C in K, and the slips that look like it. */
-    private static final Pattern ZERO_CELSIUS = Pattern.compile("\\b27[23]\\.\\d");
+    private static final Pattern ZERO_CELSIUS = Pattern.compile("\\b27[23]\\.1");
 
     private static final Pattern POOR_NAME =
             Pattern.compile(

@@ -6,7 +6,6 @@ import coldwright.science.mix.HouseholdMeasure;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.IngredientKind;
 import coldwright.science.mix.MixDensity;
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
@@ -160,7 +159,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
             Ingredient ingredient,
             String line) {
         double millilitres = quantity.count() * millilitresOfOne;
-        String shown = DisplayText.number(Math.round(millilitres * 100) / 100.0) + " mL";
+        Phrase shown = phrase("millilitres", Math.round(millilitres * 100) / 100.0);
         Optional<HouseholdMeasure> heaped = heaped(ingredient, line, millilitresOfOne);
         boolean special = heaped.filter(one -> one.unit().contains(" ")).isPresent();
         if (ingredient.densityKgPerL().isPresent() && !special) {

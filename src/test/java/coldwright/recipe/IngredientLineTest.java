@@ -131,7 +131,7 @@ class IngredientLineTest {
                 "Welcher Teil der Frucht?",
                 IngredientLine.read("1 Zitrone").why().orElseThrow().in(Locale.GERMAN));
         assertEquals(
-                "Mitte von 2–3 EL: 37.5 mL zu 1.433 kg/L",
+                "Mitte von 2–3 EL: 37,5 mL zu 1,433 kg/L",
                 IngredientLine.read("2–3 EL Honig").parts().get(0).how().in(Locale.GERMAN));
     }
 }

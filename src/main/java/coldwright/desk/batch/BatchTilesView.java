@@ -87,6 +87,7 @@ final class BatchTilesView extends GridPane {
         }
         ColumnConstraints even = new ColumnConstraints();
         even.setPercentWidth(100.0 / columns);
+        even.setMinWidth(0);
         getColumnConstraints().setAll(Collections.nCopies(columns, even));
         List<Node> tiles = List.copyOf(getChildren());
         for (int i = 0; i < tiles.size(); i++) {

@@ -89,6 +89,8 @@ public final class BatchView extends BorderPane {
         RowConstraints tall = new RowConstraints();
         tall.setVgrow(Priority.ALWAYS);
         both.getRowConstraints().addAll(new RowConstraints(), tall);
+        page.setMinWidth(0);
+        both.setMinWidth(0);
         for (Region part : List.of(recipe, figures, later)) {
             part.setMinWidth(0);
             both.getChildren().add(part);

@@ -27,6 +27,8 @@ final class FigureTile extends VBox {
         picture.getStyleClass().add("brew-tile-picture");
         getChildren().addAll(TextControls.label(title, "brew-tile-title"), picture, words);
         getStyleClass().add("brew-tile");
+        // its column decides how wide it is, also after the window has become narrower
+        setMinWidth(0);
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setOnMouseClicked(event -> go.run());

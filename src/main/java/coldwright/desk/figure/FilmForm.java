@@ -56,8 +56,8 @@ final class FilmForm extends VBox {
         this.model = model;
         this.room = room;
         caption.setSelected(true);
-        seconds.getEditor().setPrefColumnCount(3);
-        type.getEditor().setPrefColumnCount(3);
+        editor(seconds, "seconds");
+        editor(type, "type");
         size.getSelectionModel().select(1);
         TextControls.show(stop, false);
         TextControls.show(this, false);
@@ -84,6 +84,11 @@ final class FilmForm extends VBox {
         choice.getItems().setAll(words);
         choice.getSelectionModel().select(0);
         return choice;
+    }
+
+    private static void editor(Spinner<Integer> number, String name) {
+        number.getEditor().setPrefColumnCount(3);
+        number.getEditor().setAccessibleText(Messages.of("figure.film." + name));
     }
 
     private static HBox labelled(String name, Control control) {

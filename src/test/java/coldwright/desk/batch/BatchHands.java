@@ -1,25 +1,98 @@
 package coldwright.desk.batch;
 
+import coldwright.batch.Recipe;
+import coldwright.batch.RecipeExample;
+import coldwright.batch.RecipeLine;
+import coldwright.desk.batch.model.BatchModel;
+import coldwright.desk.batch.model.BatchSentences;
+import coldwright.desk.batch.model.BatchesModel;
+import coldwright.desk.figure.FigurePainter;
+import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.figure.FileChooserPrompt;
+import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
-
+import coldwright.desk.messages.Typography;
+import coldwright.science.mix.Shelf;
+import coldwright.science.plan.Finding;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-import java.util.List;
-import java.util.Set;
-import java.util.concurrent.TimeUnit;
-import java.util.function.BooleanSupplier;
+
+
+
 
 /** Presses and looks on the batch page. */
 abstract class BatchHands {
     private static final int PATIENCE_S = 60;
+
+    /** Kept to the end, because figures of a closed page may still ask for it. */
+    private static final ExecutorService WORK =
+            Executors.newCachedThreadPool(
+                    task -> {
+                        Thread thread = new Thread(task, "batch page");
+                        thread.setDaemon(true);
+                        return thread;
+                    });
+
+
+    BatchesModel brew;
+    String opened = "";
+
+    /** Shows the page with the starter batch. */
+    void open(Stage stage) {
+        brew = new BatchesModel(WORK, Platform::runLater);
+        brew.startBatch("Blood-orange sorbet");
+        RenderContext renderContext =
+                new RenderContext(FigurePainter.STILL, WORK, Platform::runLater);
+        BatchView view =
+                new BatchView(
+                        brew,
+                        new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG),
+                        file -> {},
+                        name -> Optional.of(new CourseLink(name, () -> opened = name)));
+        view.getStyleClass().add("desk");
+        for (String sheet : List.of("page.css", "figure.css")) {
+            view.getStylesheets()
+                    .add(0, getClass().getResource("/coldwright/desk/" + sheet).toExternalForm());
+        }
+        stage.setScene(new Scene(view, 1200, 780));
+        stage.show();
+    }
+
+    /** Takes out most of the sugar, so that there is something to say. */
+    BatchModel lackingSugar(FxRobot robot) throws Exception {
+        robot.interact(() -> amount(robot, 1).setText("60 g"));
+        settle();
+        return brew.open().get();
+    }
+
+    void settle() throws Exception {
+        await(() -> brew.open().get().figuresAreOfNow(), "the figures");
+    }
 
     static void await(BooleanSupplier what, String words) throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);

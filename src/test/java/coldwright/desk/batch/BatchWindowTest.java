@@ -50,46 +50,9 @@ import java.util.concurrent.Executors;
 /** Types and presses on the page of a cook's own batches. */
 @ExtendWith(ApplicationExtension.class)
 class BatchWindowTest extends BatchHands {
-    private static final ExecutorService WORK = Executors.newCachedThreadPool();
-
-    private BatchesModel brew;
-    private String opened = "";
-
-    @AfterAll
-    static void stop() {
-        WORK.shutdownNow();
-    }
-
     @Start
     void start(Stage stage) {
-        brew = new BatchesModel(WORK, Platform::runLater);
-        brew.startBatch("Blood-orange sorbet");
-        RenderContext renderContext =
-                new RenderContext(FigurePainter.STILL, WORK, Platform::runLater);
-        BatchView view =
-                new BatchView(
-                        brew,
-                        new FigureSettings(renderContext, FileChooserPrompt.BY_DIALOG),
-                        file -> {},
-                        name -> Optional.of(new CourseLink(name, () -> opened = name)));
-        view.getStyleClass().add("desk");
-        for (String sheet : List.of("page.css", "figure.css")) {
-            view.getStylesheets()
-                    .add(0, getClass().getResource("/coldwright/desk/" + sheet).toExternalForm());
-        }
-        stage.setScene(new Scene(view, 1200, 780));
-        stage.show();
-    }
-
-    /** Takes out most of the sugar, so that there is something to say. */
-    private BatchModel lackingSugar(FxRobot robot) throws Exception {
-        robot.interact(() -> amount(robot, 1).setText("60 g"));
-        settle();
-        return brew.open().get();
-    }
-
-    private void settle() throws Exception {
-        await(() -> brew.open().get().figuresAreOfNow(), "the figures");
+        open(stage);
     }
 
     @Test
@@ -166,90 +129,6 @@ class BatchWindowTest extends BatchHands {
                                                                 .name()
                                                                 .equals("dextrose")),
                 "the dextrose, by the name that was typed");
-    }
-
-    @Test
-    void aWishIsTakenAndATastingMakesTheNextBatch(FxRobot robot) throws Exception {
-        settle();
-        String was = brew.open().get().recipe().get().toString();
-        press(robot, Messages.of("batch.wish.scoopable", "−18"));
-        await(() -> !nexts(robot).isEmpty(), "a change for the goal");
-        robot.interact(
-                () ->
-                        ((Button) nexts(robot).get(0).getParent().getChildrenUnmodifiable().get(0))
-                                .fire());
-        settle();
-        assertNotEquals(was, brew.open().get().recipe().get().toString());
-        press(robot, Messages.of("batch.symptom.icy"));
-        await(() -> !nexts(robot).isEmpty(), "a mend");
-        press(robot, Messages.of("batch.take-next"));
-
-        assertEquals(2, brew.batches().size());
-        assertEquals(List.of("icy"), brew.batches().get(0).lineage().get().found());
-        assertEquals(1, brew.open().get().lineage().get().after());
-    }
-
-    @Test
-    void aFindingIsTakenNamedAndUndone(FxRobot robot) throws Exception {
-        BatchModel batch = lackingSugar(robot);
-        String before = batch.recipe().get().toString();
-        await(
-                () -> !robot.lookup(".brew-findings .brew-offer .word").queryAll().isEmpty(),
-                "a mend of a finding");
-        Button take =
-                robot.lookup(".brew-findings .brew-offer .word").queryAllAs(Button.class).stream()
-                        .findFirst()
-                        .orElseThrow();
-        List<RecipeLine> lines = batch.recipe().get().lines();
-        robot.interact(
-                () -> {
-                    take.requestFocus();
-                    take.fire();
-                });
-        settle();
-        await(
-                () -> focused(robot) instanceof TextField || focused(robot) instanceof Button,
-                "the focus");
-        List<RecipeLine> now = batch.recipe().get().lines();
-        int changed = 0;
-        while (changed < now.size()
-                && changed < lines.size()
-                && now.get(changed).equals(lines.get(changed))) {
-            changed++;
-        }
-        if (changed < now.size()) {
-            assertEquals(amount(robot, changed), focused(robot), "on the amount that was taken");
-        } else {
-            assertEquals(Messages.of("batch.undo"), ((Button) focused(robot)).getText());
-        }
-
-        assertNotEquals(before, batch.recipe().get().toString());
-        String taken = batch.lineage().get().taken().get(0);
-        await(
-                () ->
-                        robot.lookup(Typography.of(Messages.of("batch.history.taken", taken)))
-                                .tryQuery()
-                                .isPresent(),
-                "the history naming what was taken");
-
-        robot.interact(() -> press(robot, Messages.of("batch.undo")));
-        assertEquals(before, batch.recipe().get().toString());
-        assertEquals(List.of(), batch.lineage().get().taken());
-    }
-
-    @Test
-    void aFindingOpensToItsSumAndTheLessonThatTeachesIt(FxRobot robot) throws Exception {
-        Finding first =
-                lackingSugar(robot).figures().get().orElseThrow().report().findings().get(0);
-        String sum = Typography.of(BatchSentences.finding(first).get(1));
-        assertTrue(visible(robot, sum).isEmpty(), "folded at first");
-
-        press(robot, Messages.of("batch.why"));
-        assertFalse(visible(robot, sum).isEmpty(), sum);
-
-        String lesson = first.fault().lesson();
-        press(robot, Typography.of(Messages.of("batch.why.lesson", lesson)));
-        assertEquals(lesson, opened);
     }
 
     @Test
@@ -338,49 +217,6 @@ class BatchWindowTest extends BatchHands {
                     node.getAccessibleText() != null && !node.getAccessibleText().isBlank(),
                     () -> "a field without a name: " + node);
         }
-    }
-
-    @Test
-    void whileALineIsMisspeltItsResultsAreDimmedAndNothingCanBeTaken(FxRobot robot)
-            throws Exception {
-        BatchModel batch = lackingSugar(robot);
-        press(robot, Messages.of("batch.wish.scoopable", "−18"));
-        await(
-                () ->
-                        takes(robot).size() > 1
-                                && takes(robot).stream().noneMatch(Button::isDisabled),
-                "changes for a finding and for a goal");
-        Recipe fine = batch.recipe().get();
-
-        robot.interact(
-                () ->
-                        List.copyOf(
-                                        robot.lookup(".brew-line .brew-name")
-                                                .queryAllAs(TextField.class))
-                                .get(1)
-                                .setText("sucroxx"));
-        Recipe misspelt = batch.recipe().get();
-        assertNotEquals(fine, misspelt);
-        assertFalse(batch.figuresAreOfNow());
-        takes(robot).forEach(one -> assertTrue(one.isDisabled(), one::toString));
-        robot.interact(() -> takes(robot).forEach(Button::fire));
-        assertEquals(misspelt, batch.recipe().get());
-        await(() -> dimmed(robot), "dimmed results");
-        assertTrue(
-                robot.lookup(
-                                node ->
-                                        node instanceof ButtonBase one
-                                                && Messages.of("batch.wish.scoopable", "−18")
-                                                        .equals(one.getText()))
-                        .query()
-                        .isDisabled());
-
-        robot.interact(batch::undo);
-        settle();
-        await(() -> !dimmed(robot), "results of the recipe shown");
-        await(
-                () -> takes(robot).stream().noneMatch(Button::isDisabled),
-                "changes that can be taken again");
     }
 
     @Test

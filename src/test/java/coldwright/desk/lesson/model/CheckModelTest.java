@@ -51,8 +51,8 @@ class CheckModelTest {
         bench.finish("");
         assertEquals(2, bench.asked.size());
         assertEquals(List.of("double a = -1.6;"), bench.last().above());
-        assertTrue(bench.last().snippet().contains("Object given_ = (a < 0"));
-        bench.finish(told("-1.6") + told("true") + told("3.5"));
+        assertTrue(bench.last().snippet().contains("Object given_ = all_[1] = (a < 0"));
+        bench.finish(told("-1.6") + told("true") + COMPARED + told("3.5"));
         assertEquals(List.of(State.MISSED, State.PASSED, State.PASSED), states());
         assertEquals("−1.6", check.lines().get(0).got());
         assertTrue(check.onChangedText());
@@ -79,6 +79,7 @@ class CheckModelTest {
         bench.finish(
                 told("-1.47")
                         + told("true")
+                        + COMPARED
                         + "\n\u0001\u0003\u0002massG is -5; it must be more than 0\n");
         assertEquals("b", bench.snippet(), "a line without a result is tried by itself");
         bench.end(
@@ -88,6 +89,9 @@ class CheckModelTest {
         assertEquals(State.FAILED, check.lines().get(2).state());
         assertEquals("massG is -5; it must be more than 0", check.lines().get(2).got());
     }
+
+    /** What a condition compares is asked for after it; a value is given only if it fails. */
+    private static final String COMPARED = "\n\u0001\u0002null\n";
 
     private static String told(String value) {
         String type = value.equals("true") || value.equals("false") ? "Boolean" : "Double";
