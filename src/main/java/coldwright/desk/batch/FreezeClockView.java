@@ -30,6 +30,9 @@ final class FreezeClockView extends FlowPane {
         words.getStyleClass().add("brew-clock-words");
         face.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().addAll(face, words);
+        // the words are as wide as the page lets them be, and wrap
+        setMinWidth(0);
+        widthProperty().addListener((value, was, is) -> fit());
         emPx.addListener((value, was, is) -> draw());
     }
 
@@ -46,7 +49,7 @@ final class FreezeClockView extends FlowPane {
         FreezeSchedule plan = FreezeSchedule.of(all, start);
         double em = emPx.getValue().doubleValue();
         face.show(plan, em);
-        words.setPrefWidth(WORDS_EM * em);
+        fit();
         List<String> sentences = plan.words(all);
         String told = String.join(" ", sentences);
         face.setAccessibleText(Messages.of("batch.clock.picture", plan.at(0), told));
@@ -54,6 +57,11 @@ final class FreezeClockView extends FlowPane {
         sentences.forEach(one -> words.getChildren().add(TextControls.label(one, "brew-fact")));
         words.getChildren()
                 .add(new HBox(TextControls.button(Messages.of("batch.clock.from"), this::now)));
+    }
+
+    private void fit() {
+        double most = WORDS_EM * emPx.getValue().doubleValue();
+        words.setPrefWidth(getWidth() > 0 ? Math.min(most, getWidth()) : most);
     }
 
     private void now() {

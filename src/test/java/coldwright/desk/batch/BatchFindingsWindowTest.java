@@ -6,46 +6,25 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.batch.Recipe;
-import coldwright.batch.RecipeExample;
 import coldwright.batch.RecipeLine;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchSentences;
-import coldwright.desk.batch.model.BatchesModel;
-import coldwright.desk.figure.FigurePainter;
-import coldwright.desk.figure.FigureSettings;
-import coldwright.desk.figure.FileChooserPrompt;
-import coldwright.desk.figure.RenderContext;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.Typography;
-import coldwright.science.mix.Shelf;
 import coldwright.science.plan.Finding;
 
-import javafx.application.Platform;
-import javafx.geometry.Bounds;
-import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 
 /** Takes, undoes and opens what the page of a batch advises. */
 @ExtendWith(ApplicationExtension.class)
