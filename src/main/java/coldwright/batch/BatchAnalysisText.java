@@ -10,7 +10,6 @@ import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.standards.NameVerdict;
-import coldwright.science.style.Style;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
@@ -51,8 +50,7 @@ public final class BatchAnalysisText {
         BatchAnalysisText text = new BatchAnalysisText();
         text.heading("sources");
         all.report().sources().forEach(one -> text.bullet(one.shown()));
-        claimed(all.report().names(), all.state().style())
-                .forEach(name -> text.bullet(name.phrase().shown()));
+        all.report().names(all.state().style()).forEach(name -> text.bullet(name.phrase().shown()));
         return text.page.toString();
     }
 
@@ -124,7 +122,7 @@ public final class BatchAnalysisText {
         }
         all.plans().forEach(this::plan);
         heading("names");
-        names(report.names(), all.state().style());
+        names(report.claimed(all.state().style()));
         report.declarations().forEach(one -> bullet(one.shown()));
         if (!report.notes().isEmpty()) {
             heading("notes");
@@ -168,21 +166,14 @@ public final class BatchAnalysisText {
     }
 
     /** One line on the names that its style claims; what each lacks is among the sources. */
-    private void names(List<NameVerdict> names, Style style) {
-        List<NameVerdict> claimed = claimed(names, style);
-        boolean any = claimed.stream().anyMatch(NameVerdict::allowed);
-        List<Phrase> shown =
-                claimed.stream()
-                        .filter(name -> name.allowed() == any)
-                        .map(NameVerdict::nameAndPlace)
-                        .toList();
-        if (!shown.isEmpty()) {
-            bullet(word(any ? "may" : "may-not", shown));
+    private void names(List<NameVerdict> claimed) {
+        if (!claimed.isEmpty()) {
+            boolean any = claimed.get(0).allowed();
+            bullet(
+                    word(
+                            any ? "may" : "may-not",
+                            claimed.stream().map(NameVerdict::nameAndPlace).toList()));
         }
-    }
-
-    private static List<NameVerdict> claimed(List<NameVerdict> names, Style style) {
-        return names.stream().filter(one -> style.claims().contains(one.name())).toList();
     }
 
     private void bullet(String sentence) {

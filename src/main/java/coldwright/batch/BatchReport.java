@@ -75,10 +75,14 @@ public record BatchReport(
         return Arrays.stream(keys).flatMap(key -> find(key).stream()).map(Fact::sentence).toList();
     }
 
+    /** The names that its style claims, whether it may bear them or not. */
+    List<NameVerdict> names(Style style) {
+        return names.stream().filter(one -> style.claims().contains(one.name())).toList();
+    }
+
     /** The names that its style claims: those it may bear, or all of them if it may bear none. */
     public List<NameVerdict> claimed(Style style) {
-        List<NameVerdict> claimed =
-                names.stream().filter(one -> style.claims().contains(one.name())).toList();
+        List<NameVerdict> claimed = names(style);
         List<NameVerdict> allowed = claimed.stream().filter(NameVerdict::allowed).toList();
         return allowed.isEmpty() ? claimed : allowed;
     }

@@ -5,7 +5,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.figure.Drawing;
 import coldwright.paint.FigureFiles;
-import coldwright.paint.Film;
+import coldwright.paint.MovingPicture;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.FigureTheme;
 
@@ -113,7 +113,8 @@ final class FilmForm extends VBox {
                 SIZES.get(size.getSelectionModel().getSelectedIndex())
                         .withType(type.getValue())
                         .withTheme(GROUNDS.get(ground.getSelectionModel().getSelectedIndex()));
-        Film film = Film.of(drawing, caption.isSelected(), seconds.getValue(), format);
+        MovingPicture film =
+                MovingPicture.of(drawing, caption.isSelected(), seconds.getValue(), format);
         String name = FigureFiles.nameFor(drawing, "").replaceFirst("\\.$", "");
         room.fileAsk()
                 .where(name, List.of(gif ? "gif" : "frames"), getScene().getWindow())
@@ -121,7 +122,7 @@ final class FilmForm extends VBox {
                 .ifPresent(place -> save(film, gif, place));
     }
 
-    private void save(Film film, boolean gif, Path place) {
+    private void save(MovingPicture film, boolean gif, Path place) {
         going.set(true);
         TextControls.show(stop, true);
         Executor window = room.renderContext().window();
@@ -144,7 +145,7 @@ final class FilmForm extends VBox {
                         window);
     }
 
-    private boolean written(Film film, boolean gif, Path place, int all) {
+    private boolean written(MovingPicture film, boolean gif, Path place, int all) {
         try {
             return gif
                     ? film.gif(place, done -> goesOn(done, all))

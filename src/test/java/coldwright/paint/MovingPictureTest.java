@@ -30,7 +30,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 
-class FilmTest {
+class MovingPictureTest {
     private static final FigureFormat SMALL = FigureFormat.of(320, 180).withType(9);
 
     private static final Drawing GROWS =
@@ -38,7 +38,7 @@ class FilmTest {
                             "A globule",
                             new Drawing.Field(20, 10, "µm"),
                             new Drawing.ScaleBar(5, "5 µm"))
-                    .at(IntStream.range(0, 5).mapToObj(FilmTest::moment).toList());
+                    .at(IntStream.range(0, 5).mapToObj(MovingPictureTest::moment).toList());
 
     private static Drawing.Moment moment(int i) {
         Piece disc = new Piece.Disc(10, 5, 1 + i, Tint.of(Tint.Role.FAT));
@@ -51,7 +51,7 @@ class FilmTest {
     void aGifHasEveryMomentForItsTimeAndBeginsAgain() throws IOException {
         Path file = folder.resolve("grows.gif");
         List<Integer> heard = new ArrayList<>();
-        assertTrue(Film.of(GROWS, true, 2, SMALL).gif(file, heard::add));
+        assertTrue(MovingPicture.of(GROWS, true, 2, SMALL).gif(file, heard::add));
         assertEquals(List.of(1, 2, 3, 4, 5), heard);
         try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
             ImageReader reader = ImageIO.getImageReadersByFormatName("gif").next();
@@ -78,7 +78,7 @@ class FilmTest {
     void framesAreNumberedAndOfFullSize() throws IOException {
         Path frames = folder.resolve("frames");
         FigureFormat large = new FigureFormat(1920, 1080, 1, 40, FigureTheme.DARK);
-        assertTrue(Film.of(GROWS, true, 0.4, large).frames(frames, done -> true));
+        assertTrue(MovingPicture.of(GROWS, true, 0.4, large).frames(frames, done -> true));
         try (Stream<Path> files = Files.list(frames)) {
             assertEquals(
                     IntStream.rangeClosed(1, 10).mapToObj("%04d.png"::formatted).toList(),
@@ -90,29 +90,35 @@ class FilmTest {
         assertEquals(0xFF202B32, last.getRGB(2, 2));
         assertThrows(
                 IOException.class,
-                () -> Film.of(GROWS, true, 0.4, SMALL).frames(frames, done -> true),
+                () -> MovingPicture.of(GROWS, true, 0.4, SMALL).frames(frames, done -> true),
                 "an existing folder is kept");
     }
 
     @Test
     void theGroundMayBeTransparentAndTheWordsLeftOut() throws IOException {
         FigureFormat clear = SMALL.withTheme(FigureTheme.LIGHT.transparent());
-        assertTrue(Film.of(GROWS, false, 0.1, clear).frames(folder.resolve("clear"), done -> true));
+        assertTrue(
+                MovingPicture.of(GROWS, false, 0.1, clear)
+                        .frames(folder.resolve("clear"), done -> true));
         BufferedImage bare = ImageIO.read(folder.resolve("clear/0001.png").toFile());
         assertEquals(0, bare.getRGB(2, 2) >>> 24);
-        assertTrue(Film.of(GROWS, true, 0.1, clear).frames(folder.resolve("told"), done -> true));
+        assertTrue(
+                MovingPicture.of(GROWS, true, 0.1, clear)
+                        .frames(folder.resolve("told"), done -> true));
         BufferedImage told = ImageIO.read(folder.resolve("told/0001.png").toFile());
         assertNotEquals(ink(bare), ink(told));
     }
 
     @Test
     void aDialsSweepKeepsItsAxes() throws IOException {
-        List<Film.Picture> sweep =
+        List<MovingPicture.Picture> sweep =
                 Stream.of(10, 9, 8, 7)
                         .map(i -> Figure.of("f").line("l", 0, 10, x -> x * i))
-                        .map(figure -> new Film.Picture(figure, 0))
+                        .map(figure -> new MovingPicture.Picture(figure, 0))
                         .toList();
-        assertTrue(new Film(sweep, 0.16, SMALL).frames(folder.resolve("sweep"), done -> true));
+        assertTrue(
+                new MovingPicture(sweep, 0.16, SMALL)
+                        .frames(folder.resolve("sweep"), done -> true));
         BufferedImage first = ImageIO.read(folder.resolve("sweep/0001.png").toFile());
         BufferedImage last = ImageIO.read(folder.resolve("sweep/0004.png").toFile());
         for (int x = 0; x < 22; x++) {
@@ -124,7 +130,7 @@ class FilmTest {
 
     @Test
     void whatIsStoppedOrFailsLeavesNothing() throws IOException {
-        Film film = Film.of(GROWS, true, 1, SMALL);
+        MovingPicture film = MovingPicture.of(GROWS, true, 1, SMALL);
         assertFalse(film.gif(folder.resolve("a.gif"), done -> done < 3));
         assertFalse(film.frames(folder.resolve("a"), done -> done < 3));
         assertThrows(IOException.class, () -> film.gif(folder.resolve("none/a.gif"), done -> true));

@@ -36,7 +36,7 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
  * @param seconds how long the whole film is, s, 0.1 to 600
  * @param format size, type size and ground
  */
-public record Film(List<Picture> pictures, double seconds, FigureFormat format) {
+public record MovingPicture(List<Picture> pictures, double seconds, FigureFormat format) {
     /** PNG frames of one second. */
     public static final int FRAMES_PER_SECOND = 25;
 
@@ -46,7 +46,7 @@ public record Film(List<Picture> pictures, double seconds, FigureFormat format) 
     public record Picture(Exhibit exhibit, int moment) {}
 
     /** Validates the length. */
-    public Film {
+    public MovingPicture {
         pictures = List.copyOf(pictures);
         if (pictures.isEmpty() || !(seconds >= 0.1 && seconds <= 600)) {
             throw new IllegalArgumentException(
@@ -56,13 +56,14 @@ public record Film(List<Picture> pictures, double seconds, FigureFormat format) 
     }
 
     /** A drawing from its first moment to its last, with title and time or without. */
-    public static Film of(Drawing drawing, boolean captioned, double seconds, FigureFormat format) {
+    public static MovingPicture of(
+            Drawing drawing, boolean captioned, double seconds, FigureFormat format) {
         Drawing shown = captioned ? drawing : withoutWords(drawing);
         List<Picture> pictures =
                 IntStream.range(0, drawing.moments().size())
                         .mapToObj(moment -> new Picture(shown, moment))
                         .toList();
-        return new Film(pictures, seconds, format);
+        return new MovingPicture(pictures, seconds, format);
     }
 
     private static Drawing withoutWords(Drawing drawing) {
