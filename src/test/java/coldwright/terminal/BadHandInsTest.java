@@ -9,7 +9,6 @@ import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
-import coldwright.terminal.console.RunFailureText;
 import coldwright.terminal.marking.ClassMarking;
 import coldwright.terminal.marking.HandInMarking;
 import coldwright.terminal.marking.MarkedHandIn;
@@ -35,7 +34,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -335,22 +333,9 @@ class BadHandInsTest {
         assertTrue(marked(Files.writeString(file, good())).passes());
     }
 
-    @Test
-    void aHandInThatHangsEverywhereIsGivenUp() {
-        BlockingBench short_ =
-                new BlockingBench(SharedBenches.SHARED, Duration.ofSeconds(2), () -> true);
-        try (short_) {
-            short_.allow(Duration.ofSeconds(3));
-            List<String> told = new ArrayList<>();
-            for (int i = 0; i < 4; i++) {
-                told.add(
-                        RunFailureText.troubles(short_.run(List.of(), "while (true) { }").outcome())
-                                .get(0)
-                                .words());
-            }
-            assertTrue(told.get(0).startsWith("the snippet did not end within"), told.toString());
-            assertTrue(told.get(3).startsWith("the snippet was not run"), told.toString());
-        }
+    private static ClassMarking marking(TypedSession in, Optional<Path> table, boolean brief) {
+        var benches = SharedBenches.SHARED;
+        return new ClassMarking(in.screen(), shelf, benches, PATIENCE, table, brief, true);
     }
 
     @Test
@@ -363,16 +348,9 @@ class BadHandInsTest {
         Files.writeString(school.resolve("learner 0/notes.txt"), "mine");
         Path table = folder.resolve("marks.csv");
         TypedSession typedSession = TypedSession.nobody();
-        ClassMarking checks =
-                new ClassMarking(
-                        typedSession.screen(),
-                        shelf,
-                        SharedBenches.SHARED,
-                        PATIENCE,
-                        Optional.of(table),
-                        true,
-                        true);
-        assertEquals(ExitCode.DONE, checks.check(List.of(school.toString())), typedSession::out);
+        int exit =
+                marking(typedSession, Optional.of(table), true).check(List.of(school.toString()));
+        assertEquals(ExitCode.DONE, exit, typedSession::out);
         assertTrue(typedSession.out().contains("notes.txt was ignored"), typedSession.out());
         assertFalse(typedSession.out().contains("prediction: "), "brief");
         String text = Files.readString(table);
@@ -397,15 +375,7 @@ class BadHandInsTest {
         Files.writeString(school.resolve("a" + HandIn.ENDING), good());
         Files.writeString(school.resolve("b" + HandIn.ENDING), good());
         TypedSession typedSession = TypedSession.nobody();
-        new ClassMarking(
-                        typedSession.screen(),
-                        shelf,
-                        SharedBenches.SHARED,
-                        PATIENCE,
-                        Optional.empty(),
-                        false,
-                        true)
-                .check(List.of(school.toString()));
+        marking(typedSession, Optional.empty(), false).check(List.of(school.toString()));
         assertTrue(
                 typedSession.out().contains("the same learner also handed this lesson in as"),
                 typedSession.out());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunOutcome;
 import coldwright.terminal.console.BlockingBench;
+import coldwright.terminal.console.RunFailureText;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.condition.OS;
 
 import java.io.IOException;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
@@ -27,6 +29,21 @@ final class ProcessorLimitTest {
             RunOutcome.Died died = assertInstanceOf(RunOutcome.Died.class, run.outcome());
             assertTrue(died.why().contains("did not end within 1 seconds"), died.why());
             assertTrue(bench.run(List.of(), "1 + 1").outcome().finished());
+        }
+    }
+
+    @Test
+    void aHandInThatHangsEverywhereIsGivenUp() {
+        try (BlockingBench bench =
+                new BlockingBench(SharedBenches.SHARED, Duration.ofSeconds(2), () -> true)) {
+            bench.allow(Duration.ofSeconds(3));
+            List<String> told = new ArrayList<>();
+            for (int i = 0; i < 4; i++) {
+                RunOutcome outcome = bench.run(List.of(), "while (true) { }").outcome();
+                told.add(RunFailureText.troubles(outcome).get(0).words());
+            }
+            assertTrue(told.get(0).startsWith("the snippet did not end within"), told.toString());
+            assertTrue(told.get(3).startsWith("the snippet was not run"), told.toString());
         }
     }
 

@@ -11,12 +11,15 @@ public record Language(String tag) {
     /** The computer's language. */
     public static final Language SYSTEM = new Language("system");
 
+    private static final List<Language> ALL =
+            Stream.concat(
+                            Stream.of(SYSTEM),
+                            Words.languages().stream().map(Locale::getLanguage).map(Language::new))
+                    .toList();
+
     /** Every choice: the computer's language and those that the texts are translated into. */
     public static List<Language> all() {
-        return Stream.concat(
-                        Stream.of(SYSTEM),
-                        Words.languages().stream().map(Locale::getLanguage).map(Language::new))
-                .toList();
+        return ALL;
     }
 
     /** The language for texts. */
