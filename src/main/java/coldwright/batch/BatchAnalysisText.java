@@ -146,7 +146,10 @@ public final class BatchAnalysisText {
     private void amounts(Mix mix, BatchReport report) {
         for (Amount amount : mix.amounts()) {
             double g = ScaleRounding.roundedG(amount.massG());
-            line(g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s", g, amount.ingredient().name());
+            line(
+                    g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s",
+                    g,
+                    amount.ingredient().phrase().shown());
         }
         say(
                 SHARES.stream()

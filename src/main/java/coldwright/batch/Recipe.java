@@ -279,6 +279,6 @@ public record Recipe(
         return plus(
                 new RecipeLine(
                         RecipeLine.number(amountChange.massG()) + " g",
-                        amountChange.ingredient().name()));
+                        amountChange.ingredient().phrase().shown()));
     }
 }

@@ -61,7 +61,7 @@ public record RecipeLine(
     }
 
     private static RecipeLine of(LineReading.Part part, String typed) {
-        RecipeLine asTyped = new RecipeLine(typed, part.ingredient().name());
+        RecipeLine asTyped = new RecipeLine(typed, part.ingredient().phrase().shown());
         boolean same = asTyped.counts() && Math.abs(asTyped.grams() - part.massG()) < 1e-9;
         return same ? asTyped : asTyped.weighing(part.massG());
     }
@@ -152,7 +152,7 @@ public record RecipeLine(
                         .findFirst();
         try {
             return first.isEmpty() && grams() >= 0 && mostG() < leastG()
-                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().name()))
+                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().phrase()))
                     : first;
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());

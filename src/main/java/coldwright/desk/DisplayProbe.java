@@ -1,5 +1,7 @@
 package coldwright.desk;
 
+import coldwright.desk.messages.Messages;
+
 import javafx.application.Platform;
 
 import java.io.OutputStream;
@@ -12,8 +14,6 @@ import java.util.logging.Logger;
 
 /** Checks, without output on the terminal, whether a window can be opened here. */
 final class DisplayProbe {
-    private static final String SORRY = "No window can be opened here: ";
-
     /** Kept because a logger without a strong reference loses its filter. */
     private static final Logger TOOLKIT_LOG = Logger.getLogger("javafx");
 
@@ -56,11 +56,10 @@ final class DisplayProbe {
             return Optional.empty();
         }
         return Optional.of(
-                SORRY
-                        + (environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()
-                                ? "DISPLAY is not set, so no screen is known; set it to one, such as :0."
-                                : "only WAYLAND_DISPLAY is set, and the window needs X11; start"
-                                        + " XWayland, which sets DISPLAY."));
+                Messages.of(
+                        environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()
+                                ? "display.unset"
+                                : "display.wayland"));
     }
 
     /** Why the toolkit did not start. */
@@ -71,18 +70,14 @@ final class DisplayProbe {
         }
         String all = said.toString();
         if (all.contains("open DISPLAY")) {
-            return SORRY
-                    + "the screen that DISPLAY names, \"%s\", does not answer; look whether it runs and lets you in."
-                            .formatted(display);
+            return Messages.of("display.silent", display);
         }
         if (all.contains("GTK")) {
-            return SORRY
-                    + "the library GTK 3 is missing; install it (on Debian, the package libgtk-3-0).";
+            return Messages.of("display.gtk");
         }
         if (all.contains("no glass in java.library.path")) {
-            return SORRY
-                    + "a system library for windows is missing; install GTK 3 and X11 (on Debian, the package libgtk-3-0).";
+            return Messages.of("display.glass");
         }
-        return SORRY + "the window toolkit says \"%s\".".formatted(all.strip());
+        return Messages.of("display.other", all.strip());
     }
 }

@@ -1,5 +1,7 @@
 package coldwright.figure;
 
+import static coldwright.figure.FigureDescription.text;
+
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,7 +36,7 @@ final class CurveCrossings {
         }
         return sentences.size() <= MOST_CROSSINGS
                 ? sentences
-                : List.of("The lines cross in %d places".formatted(sentences.size()));
+                : List.of(text("crossings", sentences.size()));
     }
 
     private static boolean rises(NumberColumn x) {
@@ -65,12 +67,12 @@ final class CurveCrossings {
                 double cross = lastX + (x - lastX) * lastApart / (lastApart - apart);
                 CurveShape shape = CurveShape.of(one.x(), one.y(), figure);
                 sentences.add(
-                        "%s and %s cross at %s, %s"
-                                .formatted(
-                                        one.name(),
-                                        other.name(),
-                                        figure.x().with(shape.xNumber(cross)),
-                                        figure.y().with(shape.yNumber(at(one, cross)))));
+                        text(
+                                "crossing",
+                                one.name(),
+                                other.name(),
+                                figure.x().with(shape.xNumber(cross)),
+                                figure.y().with(shape.yNumber(at(one, cross)))));
             }
             lastX = x;
             lastApart = apart;
@@ -90,7 +92,7 @@ final class CurveCrossings {
         if (above != below) {
             String upper = above ? one.name() : other.name();
             String lower = above ? other.name() : one.name();
-            sentences.add(upper + " nowhere lies below " + lower);
+            sentences.add(text("never-below", upper, lower));
         }
     }
 

@@ -8,6 +8,7 @@ import coldwright.paint.chart.BarGroups;
 import coldwright.paint.chart.ChartLayout;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.PlotArea;
+import coldwright.words.Words;
 
 import java.util.Arrays;
 import java.util.List;
@@ -35,10 +36,11 @@ public final class EmptyAxes {
     }
 
     private static Figure empty(String title, Axis x, Axis y, List<Series> series) {
+        Words texts = Words.of("paint");
         String words =
-                "Empty axes to draw on: %s%s upright."
-                        .formatted(
-                                x.caption().isBlank() ? "" : x.caption() + " level, ", y.caption());
+                x.caption().isBlank()
+                        ? texts.shown("empty-axes.y", y.caption())
+                        : texts.shown("empty-axes", x.caption(), y.caption());
         return new Figure(title, x, y, series, List.of(), words, List.of());
     }
 }

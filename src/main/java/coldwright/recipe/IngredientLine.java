@@ -335,7 +335,7 @@ public final class IngredientLine {
         List<Object> labels = new ArrayList<>();
         for (Part part : parts) {
             double mass = Math.round(part.massG() * 10) / 10.0;
-            labels.add(phrase("choice", mass, part.ingredient().name()));
+            labels.add(phrase("choice", mass, part.ingredient().phrase()));
         }
         return new Choice(phrase("choice.all", labels), parts);
     }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -42,6 +43,32 @@ class IngredientLineTest {
         assertEquals(massG, read.massG(), 0.01 * massG);
         assertEquals(name, read.parts().get(0).ingredient().name());
         assertEquals(how, read.parts().get(0).how().english());
+    }
+
+    /** What a German window writes into a recipe, it reads again as the same ingredient. */
+    @Test
+    void eachIngredientIsReadByItsGermanName() {
+        List<String> others = new ArrayList<>();
+        for (Ingredient one : Shelf.all()) {
+            String name = one.phrase().in(Locale.GERMAN);
+            List<LineReading.Part> parts = IngredientLine.read("100 g " + name).parts();
+            if (parts.size() != 1 || !parts.get(0).ingredient().equals(one)) {
+                others.add(name);
+            }
+        }
+        assertEquals(List.of(), others);
+    }
+
+    @Test
+    void eachIngredientOfTheShelfHasAGermanName() {
+        assertEquals(
+                List.of(),
+                Shelf.all().stream()
+                        .filter(
+                                one ->
+                                        !one.phrase().key().startsWith("name.")
+                                                || !one.phrase().english().equals(one.name()))
+                        .toList());
     }
 
     @Test

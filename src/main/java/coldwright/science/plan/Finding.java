@@ -169,7 +169,7 @@ public record Finding(
                                 share ->
                                         phrase(
                                                 "brings",
-                                                share.getKey().name(),
+                                                share.getKey().phrase(),
                                                 (double) Math.round(share.getValue())))
                         .toList();
         boolean ice = quantity == Quantity.ICE || quantity == Quantity.ICE_IN_THE_COLD;

@@ -19,7 +19,7 @@ public record WindowPlace(int x, int y, int width, int height, boolean maximised
 
     /** A line of the settings file, such as {@code 40 30 1280 800}, which {@link #read} reads. */
     String text() {
-        return "%d %d %d %d%s".formatted(x, y, width, height, maximised ? MAXIMISED : "");
+        return "%s %s %s %s%s".formatted(x, y, width, height, maximised ? MAXIMISED : "");
     }
 
     static WindowPlace read(String text) {
