@@ -184,7 +184,7 @@ public final class FigureDescription {
                                         bars.words().get(i)
                                                 + " "
                                                 + TypesetNumber.plain(bars.values().at(i), width))
-                        .collect(Collectors.joining(", "));
+                        .collect(Collectors.joining(text("bars.between")));
         return all ? axis.with(values) : text("bars.many", drawn.size(), axis.with(values));
     }
 

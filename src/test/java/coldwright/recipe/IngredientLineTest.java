@@ -108,9 +108,9 @@ class IngredientLineTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "100 g chocolate ice cream | There is no “chocolate ice cream” in the larder. Choose one of these, or describe it as your own.",
-                "100 g xyzzyqwv | There is no “xyzzyqwv” in the larder. Describe it as your own.",
-                "1 cup hazelnut chocolate pralines | There is no “hazelnut chocolate pralines” in the larder. Choose one of these, or describe it as your own.",
+                "100 g chocolate ice cream | “chocolate ice cream” isn’t on the shelf. Choose one of these, or describe it as your own.",
+                "100 g xyzzyqwv | “xyzzyqwv” isn’t on the shelf. Describe it as your own.",
+                "1 cup hazelnut chocolate pralines | “hazelnut chocolate pralines” isn’t on the shelf. Choose one of these, or describe it as your own.",
                 "10 peppercorns | It isn’t known how much one of these weighs: 10, black pepper. Weigh it.",
                 "20000 kg sugar | 20000 kg is more than ten tonnes. Write a smaller amount."
             })

@@ -1,5 +1,7 @@
 package coldwright.desk.glossary;
 
+import coldwright.words.Words;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -115,8 +117,14 @@ public final class Glossary {
         return List.copyOf(terms);
     }
 
-    /** The page without its table, as CommonMark. */
+    /** The page without its table, as CommonMark, in the language shown. */
     public String rest() {
-        return rest;
+        return shown("rest", rest);
+    }
+
+    /** A text in the language shown; the English one if there is no translation. */
+    static String shown(String key, String english) {
+        String text = Words.of("desk.glossary").shown(key);
+        return text.equals(key) ? english : text;
     }
 }

@@ -8,4 +8,15 @@ import java.util.Optional;
  * of the lesson that teaches it.
  */
 public record GlossaryTerm(
-        String name, String meaning, String calculatedBy, Optional<String> lesson) {}
+        String name, String meaning, String calculatedBy, Optional<String> lesson) {
+
+    /** The same in the language shown, with the English name in brackets. */
+    public GlossaryTerm shown() {
+        return new GlossaryTerm(
+                shown("name", name), shown("meaning", meaning), shown("by", calculatedBy), lesson);
+    }
+
+    private String shown(String part, String english) {
+        return Glossary.shown(part + "." + name.replace(' ', '-'), english);
+    }
+}
