@@ -47,7 +47,7 @@ class PlainWordsTest {
 
     /** Paragraphs of a page, of which each sentence is a caution or an invitation of its own. */
     private static final Set<String> PARAGRAPHS =
-            Set.of("home.what", "home.caution", "trust.what", "known-own");
+            Set.of("home.what", "home.caution", "trust.what", "known-own", "rest");
 
     private static final Pattern SENTENCE_END =
             Pattern.compile("[\\p{Ll}\\p{N})”“\"%][.!?](?=\\s+[\\p{Lu}„“])");
@@ -59,7 +59,7 @@ class PlainWordsTest {
 
     @Test
     void noTextHasABannedPhrase() throws IOException {
-        Map<Pattern, String> banned = banned();
+        Map<Pattern, String> banned = banned("banned.txt");
         List<String> found = new ArrayList<>();
         int lines = 0;
         for (Map.Entry<String, String> line : prose().entrySet()) {
@@ -127,14 +127,42 @@ class PlainWordsTest {
         assertEquals(List.of(), sentences("String css = \"text-align: left; margin: 0 auto\";"));
         String spared =
                 NOT_PROSE.matcher("see “Mend it” and `mend` and let it stand").replaceAll("");
-        assertFalse(banned().keySet().stream().anyMatch(one -> one.matcher(spared).find()), spared);
-        assertTrue(banned().keySet().stream().anyMatch(one -> one.matcher("it is no gum").find()));
+        assertFalse(
+                banned("banned.txt").keySet().stream().anyMatch(one -> one.matcher(spared).find()),
+                spared);
+        assertTrue(
+                banned("banned.txt").keySet().stream()
+                        .anyMatch(one -> one.matcher("it is no gum").find()));
         assertEquals(1, SENTENCE_END.matcher("Add 3.5 % of it. Then stir.").results().count());
     }
 
-    private static Map<Pattern, String> banned() throws IOException {
+    @Test
+    void germanTextsHaveNoEnglishAndOneTermForOneThing() throws IOException {
+        List<String> found = new ArrayList<>();
+        List<String> all = new ArrayList<>();
+        Map<Pattern, String> german = banned("banned-german.txt");
+        for (Path bundle : files(RESOURCES, "words_de.properties")) {
+            boolean shelf = bundle.toString().contains("shelf"); // as cooks call them
+            read(bundle)
+                    .forEach(
+                            (key, text) -> {
+                                all.add((String) text);
+                                for (Map.Entry<Pattern, String> one : german.entrySet()) {
+                                    String prose = ((String) text).replaceAll("`[^`]*`", "");
+                                    if (!shelf && one.getKey().matcher(prose).find()) {
+                                        found.add(key + ": " + text + ": write " + one.getValue());
+                                    }
+                                }
+                            });
+        }
+        assertTrue(all.size() > 1500, "too few texts were read: " + all.size());
+        assertEquals("", String.join("\n", found));
+        assertEquals(List.of(), EnglishWords.in(all));
+    }
+
+    private static Map<Pattern, String> banned(String list) throws IOException {
         Map<Pattern, String> banned = new LinkedHashMap<>();
-        for (String line : Files.readAllLines(LISTS.resolve("banned.txt"))) {
+        for (String line : Files.readAllLines(LISTS.resolve(list))) {
             if (!line.startsWith("#")) {
                 String[] halves = line.split(" => ", 2);
                 banned.put(Pattern.compile(halves[0], Pattern.CASE_INSENSITIVE), halves[1]);

@@ -94,7 +94,7 @@ public final class BatchAnalysisText {
         for (int celsius : TEMPERATURES_C) {
             line(
                     "%8s °C  %5.0f   %s",
-                    DisplayText.decimals(0, celsius),
+                    Words.decimals(0, celsius),
                     all.curve().icePercentAt(celsius),
                     Firmness.of(all.mix(), celsius).phrase().shown());
         }

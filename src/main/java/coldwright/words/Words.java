@@ -204,6 +204,11 @@ public final class Words {
         return plain.replace('-', '−');
     }
 
+    /** The same with the decimal mark of the language shown. */
+    public static String shown(int places, double value) {
+        return written(shown, decimals(places, value));
+    }
+
     /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
     public static String number(double value) {
         if (Double.isNaN(value)) {
@@ -218,7 +223,7 @@ public final class Words {
         BigDecimal rounded =
                 BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
         boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
-        String text = plain ? rounded.toPlainString() : rounded.toString();
+        String text = (plain ? rounded.toPlainString() : rounded.toString()).replace('-', '−');
         return value < 0 ? "−" + text : text;
     }
 

@@ -11,6 +11,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.figure.UnitConversion;
+import coldwright.words.Words;
 import coldwright.workbook.settings.BenchLimit;
 
 import javafx.animation.Animation;
@@ -28,8 +29,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-
-import java.util.Locale;
 
 /** A snippet: its editor, its buttons, and the outcome of its run. */
 final class SnippetView extends VBox {
@@ -231,6 +230,6 @@ final class SnippetView extends VBox {
     }
 
     private static String seconds(double seconds, int places) {
-        return String.format(Locale.ROOT, "%." + places + "f\u00A0s", seconds);
+        return Words.shown(places, seconds) + "\u00A0s";
     }
 }
