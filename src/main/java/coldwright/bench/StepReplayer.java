@@ -234,7 +234,10 @@ final class StepReplayer implements AutoCloseable {
 
     private RunOutcome failed(BenchMessage.Failed failed, int index, List<StepRun> runs) {
         List<ThrownException> chain = failed.thrown();
-        tainted |= chain.stream().anyMatch(one -> one.className().endsWith("Error"));
+        if (chain.stream().anyMatch(one -> one.className().endsWith("Error"))) {
+            tainted = true;
+            spares.prepare();
+        }
         String text = runs.get(index).text();
         int line = 0;
         for (ThrownException one : chain) {
@@ -265,6 +268,7 @@ final class StepReplayer implements AutoCloseable {
 
     private void discard() {
         if (process != null) {
+            spares.prepare();
             spares.retire(process);
             process = null;
         }
@@ -280,6 +284,7 @@ final class StepReplayer implements AutoCloseable {
     /** The next run gets another process. May be called from other threads. */
     void startAfresh() {
         afresh = true;
+        spares.prepare();
     }
 
     /** Ends what is executing. May be called from other threads. */
@@ -292,7 +297,9 @@ final class StepReplayer implements AutoCloseable {
 
     @Override
     public void close() {
-        discard();
+        if (process != null) {
+            spares.retire(process);
+        }
     }
 
     /** No process is available. */

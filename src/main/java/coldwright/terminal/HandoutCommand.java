@@ -9,6 +9,7 @@ import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
 import coldwright.print.HandoutPlay;
 import coldwright.print.SnippetOutput;
+import coldwright.terminal.console.BenchSource;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.RunConsent;
@@ -39,6 +40,7 @@ final class HandoutCommand implements Callable<Integer> {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
     private final DataFolder folder;
+    private final BenchSource benches;
 
     @Mixin private LessonSelection selection;
 
@@ -66,10 +68,12 @@ final class HandoutCommand implements Callable<Integer> {
     @Option(names = "--replace")
     private boolean replace;
 
-    HandoutCommand(TerminalScreen screen, LessonFolder shelf, DataFolder folder) {
+    HandoutCommand(
+            TerminalScreen screen, LessonFolder shelf, DataFolder folder, BenchSource benches) {
         this.screen = screen;
         this.courseLessons = shelf;
         this.folder = folder;
+        this.benches = benches;
     }
 
     @Override
@@ -149,7 +153,8 @@ final class HandoutCommand implements Callable<Integer> {
 
     private Map<Integer, SnippetOutput> run(Lesson lesson, HandoutOptions options) {
         try (BlockingBench runs =
-                new BlockingBench(BlockingBench.PATIENCE, () -> mayGoBeyond(lesson, options))) {
+                new BlockingBench(
+                        benches, BlockingBench.PATIENCE, () -> mayGoBeyond(lesson, options))) {
             return HandoutPlay.of(
                     lesson,
                     options,

@@ -8,6 +8,7 @@ import coldwright.lesson.LessonFolder;
 import coldwright.print.KitList;
 import coldwright.print.PaperSize;
 import coldwright.terminal.check.ParallelLessonChecks;
+import coldwright.terminal.console.BenchSource;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.RunConsent;
@@ -61,13 +62,19 @@ final class LessonCommands implements Runnable {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
     private final DataFolder data;
+    private final BenchSource benches;
 
     @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-    LessonCommands(TerminalScreen screen, LessonFolder courseLessons, DataFolder data) {
+    LessonCommands(
+            TerminalScreen screen,
+            LessonFolder courseLessons,
+            DataFolder data,
+            BenchSource benches) {
         this.screen = screen;
         this.courseLessons = courseLessons;
         this.data = data;
+        this.benches = benches;
     }
 
     static final class Version implements IVersionProvider {
@@ -128,14 +135,14 @@ final class LessonCommands implements Runnable {
         }
     }
 
-    private static int walk(
+    private int walk(
             Lesson lesson,
             FigureFolder figures,
             TerminalScreen on,
             WalkWork work,
             BooleanSupplier mayGoBeyond,
             boolean teacher) {
-        try (BlockingBench runs = new BlockingBench(BlockingBench.PATIENCE, mayGoBeyond)) {
+        try (BlockingBench runs = new BlockingBench(benches, BlockingBench.PATIENCE, mayGoBeyond)) {
             LessonWalk walk = new LessonWalk(lesson, runs, on, figures, work, teacher);
             return walk.go(on.asker().isPresent()) == 0 ? ExitCode.DONE : ExitCode.FAILED;
         }
@@ -164,7 +171,8 @@ final class LessonCommands implements Runnable {
         if (named.stream().anyMatch(HandInFiles::areMeantBy)) {
             Duration limit = patience.orElse(FOR_HAND_INS);
             Optional<Path> file = Optional.ofNullable(table);
-            return new ClassMarking(screen, courseLessons, limit, file, brief, trust).check(named);
+            return new ClassMarking(screen, courseLessons, benches, limit, file, brief, trust)
+                    .check(named);
         }
         if (table != null && named.isEmpty()) {
             throw new IllegalArgumentException(text("check.table-without-name", table));
@@ -173,7 +181,7 @@ final class LessonCommands implements Runnable {
             throw new IllegalArgumentException(text("check.for-hand-ins", HandIn.ENDING));
         }
         Duration limit = patience.orElse(BlockingBench.PATIENCE);
-        return ParallelLessonChecks.check(lessons(named), limit, trust, screen);
+        return ParallelLessonChecks.check(lessons(named), benches, limit, trust, screen);
     }
 
     /** The lessons named; all that came with the program if none is. */

@@ -3,6 +3,7 @@ package coldwright.terminal;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.BenchSource;
 import coldwright.terminal.console.CrashHandler;
 import coldwright.terminal.console.ExitCode;
 import coldwright.terminal.console.TerminalScreen;
@@ -32,11 +33,13 @@ public final class Terminal {
     private final TerminalScreen screen;
     private final LessonFolder courseLessons;
     private final DataFolder data;
+    private final BenchSource benches;
 
-    Terminal(TerminalScreen screen, LessonFolder shelf, DataFolder data) {
+    Terminal(TerminalScreen screen, LessonFolder shelf, DataFolder data, BenchSource benches) {
         this.data = data;
         this.screen = screen;
         this.courseLessons = shelf;
+        this.benches = benches;
     }
 
     /** The command-line interface on the terminal of this process. */
@@ -44,7 +47,11 @@ public final class Terminal {
         System.setProperty("java.awt.headless", "true");
         DataFolder data = DataFolder.usual();
         Words.show(Workbook.languageIn(data));
-        return new Terminal(TerminalScreen.ofThisProcess(), LessonFolder.ofThisProgram(), data);
+        return new Terminal(
+                TerminalScreen.ofThisProcess(),
+                LessonFolder.ofThisProgram(),
+                data,
+                BenchSource.NEW);
     }
 
     /**
@@ -84,9 +91,10 @@ public final class Terminal {
     }
 
     private CommandLine commands() {
-        CommandLine commands = new CommandLine(new LessonCommands(screen, courseLessons, data));
+        CommandLine commands =
+                new CommandLine(new LessonCommands(screen, courseLessons, data, benches));
         addMethods(commands, "walk", "check");
-        commands.addSubcommand(new HandoutCommand(screen, courseLessons, data));
+        commands.addSubcommand(new HandoutCommand(screen, courseLessons, data, benches));
         addMethods(commands, "kit", "newLesson");
         commands.addSubcommand(new BatchCommand(screen))
                 .addSubcommand(new BalanceCommand(screen))

@@ -25,6 +25,8 @@ import java.util.stream.Stream;
  * out.
  */
 public final class Words {
+    private static final List<Locale> LANGUAGES = findLanguages();
+
     private static final Pattern VALUE =
             Pattern.compile("%(?:(\\d)\\$)?(?:([s%tTdDgG])|\\.(\\d)([ftTdDgG]))");
 
@@ -92,6 +94,10 @@ public final class Words {
 
     /** English, and every language whose texts are in the resource folder of this package. */
     public static List<Locale> languages() {
+        return LANGUAGES;
+    }
+
+    private static List<Locale> findLanguages() {
         return Stream.concat(
                         Stream.of(Locale.ENGLISH),
                         Stream.of(Locale.getISOLanguages())

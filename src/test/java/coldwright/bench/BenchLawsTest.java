@@ -20,7 +20,7 @@ import java.util.Random;
  */
 final class BenchLawsTest {
     /** Ten with the profile {@code long}: each has a reference of its own, half a second. */
-    private static final int EDITS = Integer.getInteger("bench.edits", 5);
+    private static final int EDITS = Integer.getInteger("bench.edits", 3);
 
     /** What may stand at each place of the lesson. */
     private static final List<List<String>> CHOICES =

@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
 /** The process that compiles may be overloaded or killed, and nothing else suffers. */
 final class CompilerProcessTest {
     private static final String OVERLOADED =
-            "Java’s compiler didn’t finish this snippet within 8 s of processor time and 256 MB."
+            "Java’s compiler didn’t finish this snippet within 5 s of processor time and 256 MB."
                     + " Make it simpler.";
 
     /** The compiler's limit is in processor time; a busy machine gives it a small part. */
@@ -29,7 +29,7 @@ final class CompilerProcessTest {
 
     @BeforeAll
     static void open() {
-        bench = Bench.open(Benches.settings(), Duration.ofSeconds(8));
+        bench = Bench.open(Benches.settings(), Duration.ofSeconds(5));
         Benches.run(bench, List.of(), "1"); // warm
     }
 

@@ -81,7 +81,7 @@ class BadHandInsTest {
         Path lessons = Files.createDirectory(folder.resolve("lessons"));
         Files.writeString(lessons.resolve("01-oats.md"), TEXT);
         shelf = LessonFolder.in(lessons);
-        blockingBench = new BlockingBench(PATIENT::get, () -> true);
+        blockingBench = new BlockingBench(SharedBenches.SHARED, PATIENT::get, () -> true);
     }
 
     /** Nothing that was marked on this bench has spoilt it. */
@@ -337,7 +337,8 @@ class BadHandInsTest {
 
     @Test
     void aHandInThatHangsEverywhereIsGivenUp() {
-        BlockingBench short_ = new BlockingBench(Duration.ofSeconds(2), () -> true);
+        BlockingBench short_ =
+                new BlockingBench(SharedBenches.SHARED, Duration.ofSeconds(2), () -> true);
         try (short_) {
             short_.allow(Duration.ofSeconds(3));
             List<String> told = new ArrayList<>();
@@ -364,7 +365,13 @@ class BadHandInsTest {
         TypedSession typedSession = TypedSession.nobody();
         ClassMarking checks =
                 new ClassMarking(
-                        typedSession.screen(), shelf, PATIENCE, Optional.of(table), true, true);
+                        typedSession.screen(),
+                        shelf,
+                        SharedBenches.SHARED,
+                        PATIENCE,
+                        Optional.of(table),
+                        true,
+                        true);
         assertEquals(ExitCode.DONE, checks.check(List.of(school.toString())), typedSession::out);
         assertTrue(typedSession.out().contains("notes.txt was ignored"), typedSession.out());
         assertFalse(typedSession.out().contains("prediction: "), "brief");
@@ -390,7 +397,14 @@ class BadHandInsTest {
         Files.writeString(school.resolve("a" + HandIn.ENDING), good());
         Files.writeString(school.resolve("b" + HandIn.ENDING), good());
         TypedSession typedSession = TypedSession.nobody();
-        new ClassMarking(typedSession.screen(), shelf, PATIENCE, Optional.empty(), false, true)
+        new ClassMarking(
+                        typedSession.screen(),
+                        shelf,
+                        SharedBenches.SHARED,
+                        PATIENCE,
+                        Optional.empty(),
+                        false,
+                        true)
                 .check(List.of(school.toString()));
         assertTrue(
                 typedSession.out().contains("the same learner also handed this lesson in as"),

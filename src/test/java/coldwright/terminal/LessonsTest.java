@@ -29,7 +29,9 @@ class LessonsTest {
     @TestFactory
     Stream<DynamicTest> aLessonPasses() throws IOException {
         List<Lesson> lessons = lessons();
-        var turns = ParallelLessonChecks.begin(lessons, BlockingBench.PATIENCE, false);
+        var turns =
+                ParallelLessonChecks.begin(
+                        lessons, SharedBenches.SHARED, BlockingBench.PATIENCE, false);
         return IntStream.range(0, turns.size())
                 .mapToObj(
                         i ->

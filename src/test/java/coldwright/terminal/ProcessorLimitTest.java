@@ -21,7 +21,8 @@ import java.util.concurrent.TimeUnit;
 final class ProcessorLimitTest {
     @Test
     void anEndlessLoopIsStopped() {
-        try (BlockingBench bench = new BlockingBench(Duration.ofSeconds(1), () -> false)) {
+        try (BlockingBench bench =
+                new BlockingBench(SharedBenches.SHARED, Duration.ofSeconds(1), () -> false)) {
             FinishedRun run = bench.run(List.of(), "while (true) { }");
             RunOutcome.Died died = assertInstanceOf(RunOutcome.Died.class, run.outcome());
             assertTrue(died.why().contains("did not end within 1 seconds"), died.why());
@@ -31,7 +32,8 @@ final class ProcessorLimitTest {
 
     @Test
     void aFreshStartTakesAnotherProcess() throws Exception {
-        try (BlockingBench bench = new BlockingBench(Duration.ofSeconds(60), () -> false)) {
+        try (BlockingBench bench =
+                new BlockingBench(SharedBenches.SHARED, Duration.ofSeconds(60), () -> false)) {
             bench.run(List.of(), "1 + 1");
             bench.run(List.of("1 + 1"), "2 + 2");
             List<ProcessHandle> before = ProcessHandle.current().children().toList();
@@ -62,7 +64,8 @@ final class ProcessorLimitTest {
     @Test
     @EnabledOnOs(OS.LINUX)
     void aRunThatGetsNoProcessorTimeIsTheMachinesFault() {
-        try (BlockingBench bench = new BlockingBench(Duration.ofMillis(500), () -> false)) {
+        try (BlockingBench bench =
+                new BlockingBench(SharedBenches.SHARED, Duration.ofMillis(500), () -> false)) {
             bench.run(List.of(), "1 + 1");
             bench.allow(Duration.ofSeconds(60));
             List<ProcessHandle> children = ProcessHandle.current().children().toList();

@@ -118,7 +118,11 @@ class TerminalTest {
         TerminalScreen broken =
                 new TerminalScreen(new Broken(), typedSession.screen().err(), Optional.empty(), 80);
         int exit =
-                new Terminal(broken, LessonFolder.in(TypedSession.LESSONS), TypedSession.data())
+                new Terminal(
+                                broken,
+                                LessonFolder.in(TypedSession.LESSONS),
+                                TypedSession.data(),
+                                SharedBenches.SHARED)
                         .execute("walk", "1");
         assertEquals(ExitCode.OWN_FAULT, exit);
         assertEquals(1, typedSession.err().lines().count(), typedSession.err());
@@ -147,7 +151,8 @@ class TerminalTest {
                 new Terminal(
                         typedSession.screen(),
                         LessonFolder.in(TypedSession.LESSONS),
-                        TypedSession.data());
+                        TypedSession.data(),
+                        SharedBenches.SHARED);
         assertEquals(ExitCode.DONE, terminal.insteadOfWindow("No window: no display."));
         assertTrue(
                 typedSession.out().startsWith("No window: no display.\nWarm oats\n========="),
@@ -162,7 +167,8 @@ class TerminalTest {
                 new Terminal(
                         typedSession.screen(),
                         LessonFolder.in(Path.of("none")),
-                        TypedSession.data());
+                        TypedSession.data(),
+                        SharedBenches.SHARED);
         assertEquals(ExitCode.FAILED, terminal.insteadOfWindow("No window: no display."));
         assertEquals(
                 "This program came without lessons. Name a lesson file: walk LESSON\n",
@@ -223,7 +229,11 @@ class TerminalTest {
     }
 
     private static int help(TerminalScreen screen) {
-        return new Terminal(screen, LessonFolder.in(TypedSession.LESSONS), TypedSession.data())
+        return new Terminal(
+                        screen,
+                        LessonFolder.in(TypedSession.LESSONS),
+                        TypedSession.data(),
+                        SharedBenches.SHARED)
                 .execute("help");
     }
 
@@ -291,7 +301,11 @@ class TerminalTest {
                 "# t\n## s\n```java\nint a = 1;\n```\n```check\na is 1 within 0\n```\n");
         TypedSession typedSession = TypedSession.nobody();
         Terminal terminal =
-                new Terminal(typedSession.screen(), LessonFolder.in(at), TypedSession.data());
+                new Terminal(
+                        typedSession.screen(),
+                        LessonFolder.in(at),
+                        TypedSession.data(),
+                        SharedBenches.SHARED);
         assertEquals(ExitCode.DONE, terminal.execute("check"), typedSession.err());
         assertTrue(
                 typedSession.out().startsWith("1 lesson, 1 snippet, 1 check line: all passed"),

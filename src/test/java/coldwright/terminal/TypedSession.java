@@ -71,7 +71,8 @@ public final class TypedSession {
     }
 
     public int obey(DataFolder data, String... words) {
-        return new Terminal(screen, LessonFolder.in(LESSONS), data).execute(words);
+        return new Terminal(screen, LessonFolder.in(LESSONS), data, SharedBenches.SHARED)
+                .execute(words);
     }
 
     public String out() {

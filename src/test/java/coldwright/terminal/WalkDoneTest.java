@@ -60,7 +60,7 @@ class WalkDoneTest {
         }
         TypedSession typedSession = TypedSession.somebody("b", "", "", "");
         LessonFolder shelf = LessonFolder.in(folder.resolve("l"));
-        new Terminal(typedSession.screen(), shelf, data)
+        new Terminal(typedSession.screen(), shelf, data, SharedBenches.SHARED)
                 .execute("walk", "1", "-o", folder.resolve("figures").toString());
         try (Workbook workbook = Workbook.open(data)) {
             return workbook.load(KEY).value().orElseThrow();

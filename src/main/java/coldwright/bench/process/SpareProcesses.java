@@ -9,9 +9,13 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 
-/** Keeps one spare process running, and ensures that none outlives the program. */
+/**
+ * Starts processes, each ahead of its use: the first at once, another as soon as it is known that
+ * the last one is lost. Ensures that none outlives the program.
+ */
 public final class SpareProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
@@ -39,8 +43,15 @@ public final class SpareProcesses implements AutoCloseable {
         next = startOne(true);
     }
 
+    /** Starts the process that the next {@link #take} gives, unless it has been started. */
+    public synchronized void prepare() {
+        if (next == null) {
+            next = startOne(nextConfined);
+        }
+    }
+
     /**
-     * Takes the spare and starts another of its kind.
+     * Takes the process that was started ahead, or starts one.
      *
      * @param confined whether what runs in it is confined; then the system confines it too, if it
      *     can
@@ -48,13 +59,17 @@ public final class SpareProcesses implements AutoCloseable {
      */
     public synchronized CompletableFuture<BenchProcess> take(boolean confined) {
         CompletableFuture<BenchProcess> taken = next;
+        next = null;
         boolean lost =
-                taken.isDone() && (taken.isCompletedExceptionally() || !taken.join().alive());
+                taken == null
+                        || taken.isDone()
+                                && (taken.isCompletedExceptionally() || !taken.join().alive());
         if (lost || nextConfined != confined) {
-            taken.thenAccept(this::retire);
+            if (taken != null) {
+                taken.thenAccept(this::retire);
+            }
             taken = startOne(confined);
         }
-        next = startOne(confined);
         nextConfined = confined;
         return taken;
     }
@@ -74,21 +89,29 @@ public final class SpareProcesses implements AutoCloseable {
     }
 
     private CompletableFuture<BenchProcess> startOne(boolean confined) {
-        return CompletableFuture.supplyAsync(
-                () -> {
-                    try {
-                        if (closed) {
-                            throw new IOException("the bench is closed");
+        try {
+            return CompletableFuture.supplyAsync(
+                    () -> {
+                        try {
+                            return start(confined && SystemWall.isAtHand());
+                        } catch (IOException e) {
+                            throw new UncheckedIOException(e);
                         }
-                        return start(confined && SystemWall.isAtHand());
-                    } catch (IOException e) {
-                        throw new UncheckedIOException(e);
-                    }
-                },
-                starter);
+                    },
+                    starter);
+        } catch (RejectedExecutionException e) {
+            return CompletableFuture.failedFuture(new UncheckedIOException(closed(e)));
+        }
+    }
+
+    private static IOException closed(Throwable cause) {
+        return new IOException("the bench is closed", cause);
     }
 
     private BenchProcess start(boolean walled) throws IOException {
+        if (closed) {
+            throw closed(null);
+        }
         BenchProcess process = new BenchProcess(launch, pointLimit, walled);
         started.add(process);
         try {

@@ -4,6 +4,7 @@ import static coldwright.terminal.console.ConsoleText.counted;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.lesson.Lesson;
+import coldwright.terminal.console.BenchSource;
 import coldwright.terminal.console.BenchWorkers;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
@@ -26,9 +27,14 @@ public final class ParallelLessonChecks {
      * {@code trust} it may do everything.
      */
     public static int check(
-            List<Lesson> lessons, Duration patience, boolean trust, TerminalScreen screen) {
+            List<Lesson> lessons,
+            BenchSource benches,
+            Duration patience,
+            boolean trust,
+            TerminalScreen screen) {
         List<LessonCheck.Report> reports = new ArrayList<>();
-        for (CompletableFuture<LessonCheck.Report> turn : begin(lessons, patience, trust)) {
+        for (CompletableFuture<LessonCheck.Report> turn :
+                begin(lessons, benches, patience, trust)) {
             LessonCheck.Report report = turn.join();
             report.failures().forEach(screen::say);
             reports.add(report);
@@ -63,11 +69,11 @@ public final class ParallelLessonChecks {
 
     /** Starts to play lessons, as above; the reports come in the order of the lessons. */
     public static List<CompletableFuture<LessonCheck.Report>> begin(
-            List<Lesson> lessons, Duration patience, boolean trust) {
+            List<Lesson> lessons, BenchSource benches, Duration patience, boolean trust) {
         return BenchWorkers.start(
                 lessons,
                 MOST_AT_A_TIME,
-                () -> new BlockingBench(patience, () -> trust),
+                () -> new BlockingBench(benches, patience, () -> trust),
                 LessonCheck::of);
     }
 }

@@ -41,13 +41,17 @@ public final class BenchWorkers {
             Supplier<BlockingBench> benches,
             BiFunction<T, BlockingBench, R> work) {
         try (BlockingBench bench = benches.get()) {
-            for (Turn<T, R> turn = waiting.poll(); turn != null; turn = waiting.poll()) {
+            Turn<T, R> turn = waiting.poll();
+            while (turn != null) {
                 try {
                     turn.result().complete(work.apply(turn.of(), bench));
                 } catch (RuntimeException | Error e) {
                     turn.result().completeExceptionally(e);
                 }
-                bench.startAfresh();
+                turn = waiting.poll();
+                if (turn != null) {
+                    bench.startAfresh();
+                }
             }
         }
     }

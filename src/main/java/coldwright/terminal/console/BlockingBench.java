@@ -3,14 +3,11 @@ package coldwright.terminal.console;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.bench.Bench;
-import coldwright.bench.BenchClassPath;
-import coldwright.bench.BenchSettings;
 import coldwright.bench.FinishedRun;
 import coldwright.bench.RunListener;
 import coldwright.bench.RunOutcome;
 import coldwright.bench.SnippetRights;
 import coldwright.bench.compile.SnippetSource;
-import coldwright.lesson.Prelude;
 import coldwright.play.BlockingRunner;
 
 import java.time.Duration;
@@ -42,8 +39,9 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
 
     private final Supplier<Duration> patience;
     private final BooleanSupplier mayGoBeyond;
+    private final BenchSource benches;
     private SnippetRights rights = SnippetRights.CONFINED;
-    private Bench bench = open();
+    private Bench bench;
     private boolean ready;
     private boolean asked;
     private boolean busy;
@@ -53,18 +51,17 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
      * A bench whose runs are confined and may take some processor time. It asks once, when a
      * snippet first wants more than it may do confined.
      */
-    public BlockingBench(Duration patience, BooleanSupplier mayGoBeyond) {
-        this(() -> patience, mayGoBeyond);
+    public BlockingBench(BenchSource benches, Duration patience, BooleanSupplier mayGoBeyond) {
+        this(benches, () -> patience, mayGoBeyond);
     }
 
     /** With a time limit that may differ from run to run. */
-    public BlockingBench(Supplier<Duration> patience, BooleanSupplier mayGoBeyond) {
+    public BlockingBench(
+            BenchSource benches, Supplier<Duration> patience, BooleanSupplier mayGoBeyond) {
+        this.benches = benches;
         this.patience = patience;
         this.mayGoBeyond = mayGoBeyond;
-    }
-
-    private static Bench open() {
-        return Bench.open(BenchSettings.usual(BenchClassPath.ofThisProgram(), Prelude.imports()));
+        bench = benches.open();
     }
 
     /** Limits the total time of all runs from now on; the machine doesn't count as busy yet. */
@@ -170,7 +167,7 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
             return running.get(STOP.toMillis(), TimeUnit.MILLISECONDS);
         } catch (TimeoutException | ExecutionException | CancellationException e) {
             bench.close();
-            bench = open();
+            bench = benches.open();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
@@ -179,6 +176,6 @@ public final class BlockingBench implements BlockingRunner, AutoCloseable {
 
     @Override
     public void close() {
-        bench.close();
+        benches.close(bench);
     }
 }

@@ -4,6 +4,7 @@ import static coldwright.terminal.console.ConsoleText.counted;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.lesson.LessonFolder;
+import coldwright.terminal.console.BenchSource;
 import coldwright.terminal.console.BenchWorkers;
 import coldwright.terminal.console.BlockingBench;
 import coldwright.terminal.console.ExitCode;
@@ -32,6 +33,7 @@ public final class ClassMarking {
 
     private final TerminalScreen screen;
     private final HandInMarking reader;
+    private final BenchSource benches;
     private final Duration patience;
     private final Optional<Path> table;
     private final boolean brief;
@@ -44,12 +46,14 @@ public final class ClassMarking {
     public ClassMarking(
             TerminalScreen screen,
             LessonFolder shelf,
+            BenchSource benches,
             Duration patience,
             Optional<Path> table,
             boolean brief,
             boolean trust) {
         this.screen = screen;
         this.reader = new HandInMarking(shelf, patience);
+        this.benches = benches;
         this.patience = patience;
         this.table = table;
         this.brief = brief;
@@ -87,7 +91,10 @@ public final class ClassMarking {
         Map<List<String>, String> first = new HashMap<>();
         for (CompletableFuture<MarkedHandIn> turn :
                 BenchWorkers.start(
-                        files, most, () -> new BlockingBench(patience, () -> trust), this::mark)) {
+                        files,
+                        most,
+                        () -> new BlockingBench(benches, patience, () -> trust),
+                        this::mark)) {
             MarkedHandIn one = twice(turn.join(), first);
             all.add(one);
             say(one, text("hand-in.count", all.size(), files.size()));

@@ -11,6 +11,7 @@ import coldwright.print.Handout;
 import coldwright.print.HandoutEdition;
 import coldwright.print.HandoutOptions;
 import coldwright.print.PaperSize;
+import coldwright.terminal.SharedBenches;
 import coldwright.terminal.TypedSession;
 import coldwright.workbook.DataFolder;
 import coldwright.workbook.handin.HandIn;
@@ -102,6 +103,7 @@ class AnsweredQuestionTest {
         new ClassMarking(
                         session.screen(),
                         LessonFolder.in(lessons),
+                        SharedBenches.SHARED,
                         Duration.ofSeconds(60),
                         Optional.empty(),
                         false,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import coldwright.lesson.Lesson;
 import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
+import coldwright.terminal.SharedBenches;
 import coldwright.terminal.TypedSession;
 import coldwright.terminal.console.ExitCode;
 import coldwright.workbook.handin.HandIn;
@@ -88,6 +89,7 @@ class HandInCheckTest {
         return new ClassMarking(
                 typedSession.screen(),
                 shelf,
+                SharedBenches.SHARED,
                 Duration.ofSeconds(60),
                 Optional.empty(),
                 false,

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** All that the page offers with one press keeps to what a batch is. */
 class DietOffersTest {
@@ -84,7 +85,7 @@ class DietOffersTest {
         for (Recipe recipe : both ? List.of(batch.recipe, tub) : List.of(tub)) {
             BatchAnalysis all = of(recipe);
             offers.addAll(ProposedChange.of(all));
-            for (Symptom symptom : Symptom.values()) {
+            for (Symptom symptom : symptoms(batch)) {
                 offers.addAll(TastingDiagnosis.of(symptom, all).offers());
             }
             for (BatchGoal wish : BatchGoal.values()) {
@@ -92,9 +93,9 @@ class DietOffersTest {
             }
         }
         assertFalse(offers.isEmpty());
-        Mix was = of(batch.recipe).mix();
+        Mix was = batch.recipe.mix();
         for (ProposedChange proposedChange : offers) {
-            Mix is = of(proposedChange.recipe()).mix();
+            Mix is = proposedChange.recipe().mix();
             assertTrue(was.allergens().containsAll(is.allergens()), proposedChange::toString);
             assertTrue(
                     is.saltPercent()
@@ -104,6 +105,14 @@ class DietOffersTest {
                 assertEquals(0, is.alcoholPercent(), proposedChange::toString);
             }
         }
+    }
+
+    /** A third of them for each batch, so that two batches have each; all in long runs. */
+    private static List<Symptom> symptoms(Batch batch) {
+        boolean all = Integer.getInteger("laws.cases", 1) > 1;
+        return Stream.of(Symptom.values())
+                .filter(one -> all || one.ordinal() % 3 == batch.ordinal() % 3)
+                .toList();
     }
 
     @ParameterizedTest
