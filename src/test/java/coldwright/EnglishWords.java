@@ -1,13 +1,19 @@
 package coldwright;
 
+import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds English left in texts that a German reader sees. */
 public final class EnglishWords {
@@ -23,6 +29,9 @@ public final class EnglishWords {
     private static final Pattern CODE =
             Pattern.compile("`[^`]*`|„[^“]*“|--?[a-z]+\\S*|\\S+\\.\\S+|\\b\\p{Lu}{2,}\\b");
 
+    /** English names of ingredients that aren't German too. */
+    private static final Pattern INGREDIENT = ingredients();
+
     private static final List<String> NAMES = names();
 
     private EnglishWords() {}
@@ -31,13 +40,26 @@ public final class EnglishWords {
     public static List<String> in(Collection<String> texts) {
         return texts.stream()
                 .distinct()
-                .filter(text -> WORD.matcher(plain(text)).find())
-                .map(
+                .flatMap(
                         text ->
-                                WORD.matcher(plain(text)).results().toList().get(0).group()
-                                        + ": "
-                                        + text)
+                                Stream.of(WORD, INGREDIENT)
+                                        .map(english -> english.matcher(plain(text)))
+                                        .filter(Matcher::find)
+                                        .map(found -> found.group() + ": " + text))
                 .toList();
+    }
+
+    private static Pattern ingredients() {
+        String german =
+                Shelf.all().stream()
+                        .map(one -> one.phrase().in(Locale.GERMAN).toLowerCase(Locale.ROOT))
+                        .collect(Collectors.joining("|"));
+        return Pattern.compile(
+                Shelf.all().stream()
+                        .map(Ingredient::name)
+                        .filter(name -> !german.contains(name.toLowerCase(Locale.ROOT)))
+                        .map(Pattern::quote)
+                        .collect(Collectors.joining("|", "(?<![\\p{L}\\d])(?:", ")(?!\\p{L})")));
     }
 
     private static String plain(String text) {
