@@ -75,7 +75,7 @@ public final class BatchAnalysisText {
         text.heading(found.met() ? "met" : "not-met");
         found.shortfalls().forEach(one -> text.bullet(one.phrase().shown()));
         if (!found.met() && !found.atLimit().isEmpty()) {
-            text.say(word("at-limit", found.atLimit().stream().map(Ingredient::name).toList()));
+            text.say(word("at-limit", found.atLimit().stream().map(Ingredient::phrase).toList()));
         }
         return text.page.toString();
     }

@@ -94,9 +94,9 @@ final class MakeSteps {
         step(
                 "pasteurise",
                 rule.rule(),
-                rule.holdAt(HEAT_C[0]).listedAt(),
+                rule.holdAt(HEAT_C[0]).listedAt().replace('.', Words.decimalMark()),
                 time(rule.holdAt(HEAT_C[0]).seconds()),
-                rule.holdAt(HEAT_C[1]).listedAt(),
+                rule.holdAt(HEAT_C[1]).listedAt().replace('.', Words.decimalMark()),
                 time(rule.holdAt(HEAT_C[1]).seconds()));
     }
 

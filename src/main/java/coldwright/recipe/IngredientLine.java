@@ -283,9 +283,9 @@ public final class IngredientLine {
         String word = doubt.get();
         Phrase why =
                 word.endsWith("%")
-                        ? phrase("why.percent", ingredient.name(), word.replace(" %", ""))
+                        ? phrase("why.percent", ingredient.phrase(), word.replace(" %", ""))
                         : phrase("why.word", word);
-        Phrase label = phrase("choice.without", ingredient.name(), word);
+        Phrase label = phrase("choice.without", ingredient.phrase(), word);
         return LineReading.ask(
                 text,
                 amount,
@@ -313,7 +313,7 @@ public final class IngredientLine {
         Weighing.of(some, ingredient, "")
                 .parts(ingredient)
                 .forEach(parts -> choices.add(choice(parts)));
-        return LineReading.ask(text, "", name, phrase("why.nothing", ingredient.name()), choices);
+        return LineReading.ask(text, "", name, phrase("why.nothing", ingredient.phrase()), choices);
     }
 
     /** Unknown, understood or to be chosen, by the number of readings. */
@@ -341,6 +341,6 @@ public final class IngredientLine {
     }
 
     private static Choice leave(Ingredient ingredient) {
-        return new Choice(phrase("choice.leave", ingredient.name()), List.of());
+        return new Choice(phrase("choice.leave", ingredient.phrase()), List.of());
     }
 }

@@ -97,7 +97,7 @@ public record Finding(
                     phrase(
                             "why.OFF_DIET",
                             state.diet().excludedFrom(state.batch()).stream()
-                                    .map(Ingredient::name)
+                                    .map(Ingredient::phrase)
                                     .toList());
             case COARSE_CRYSTALS, STORAGE ->
                     phrase("why." + fault.name(), value, range.most(), range.sourcePhrase());
