@@ -118,6 +118,35 @@ class PlainWordsTest {
         assertEquals(Set.of(), listed, "these have no sentences any more: take them off the list");
     }
 
+    /** Italics of these pages that are no button: headings of a page, and a message. */
+    private static final Set<String> NO_BUTTONS = Set.of("Report a hole", "Published");
+
+    @Test
+    void theDocsNameButtonsAsTheWindowDoes() throws IOException {
+        Set<Object> texts = new TreeSet<>();
+        read(RESOURCES.resolve("coldwright/desk/words.properties"))
+                .forEach((key, text) -> texts.add(((String) text).replace("…", "")));
+        Set<String> named = new TreeSet<>();
+        for (String page :
+                List.of(
+                        "README.md",
+                        "docs/batch-file.md",
+                        "docs/lesson-format.md",
+                        "docs/security.md",
+                        "docs/writing-lessons.md")) {
+            Matcher italics =
+                    Pattern.compile("(?<![*\\w])\\*(\\p{Lu}[^*]{2,70})\\*(?!\\*)")
+                            .matcher(Files.readString(Path.of(page)));
+            while (italics.find()) {
+                named.add(italics.group(1).replaceAll("\\s+", " "));
+            }
+        }
+        assertTrue(named.size() > 10, named::toString);
+        named.removeAll(texts);
+        named.removeAll(NO_BUTTONS);
+        assertEquals(Set.of(), named);
+    }
+
     @Test
     void theScansFindWhatTheyLookFor() throws IOException {
         assertEquals(
