@@ -9,8 +9,11 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Checks, without output on the terminal, whether a window can be opened here. */
 final class DisplayProbe {
@@ -48,11 +51,10 @@ final class DisplayProbe {
 
     /** Which display setting an X11 window lacks; empty on systems that need none. */
     static Optional<String> missing(String system, Map<String, String> environment) {
-        boolean asks = System.getProperty("glass.platform") == null;
-        if (!asks || !system.toLowerCase(Locale.ROOT).contains("linux")) {
-            return Optional.empty();
-        }
-        if (!environment.getOrDefault("DISPLAY", "").isBlank()) {
+        boolean needsX11 =
+                System.getProperty("glass.platform") == null
+                        && system.toLowerCase(Locale.ROOT).contains("linux");
+        if (!needsX11 || !environment.getOrDefault("DISPLAY", "").isBlank()) {
             return Optional.empty();
         }
         return Optional.of(
@@ -64,11 +66,10 @@ final class DisplayProbe {
 
     /** Why the toolkit did not start. */
     static String why(Throwable error, String display) {
-        StringBuilder said = new StringBuilder();
-        for (Throwable one = error; one != null; one = one.getCause()) {
-            said.append(one.getMessage()).append(' ');
-        }
-        String all = said.toString();
+        String all =
+                Stream.iterate(error, Objects::nonNull, Throwable::getCause)
+                        .map(Throwable::getMessage)
+                        .collect(Collectors.joining(" "));
         if (all.contains("open DISPLAY")) {
             return Messages.of("display.silent", display);
         }
@@ -78,6 +79,6 @@ final class DisplayProbe {
         if (all.contains("no glass in java.library.path")) {
             return Messages.of("display.glass");
         }
-        return Messages.of("display.other", all.strip());
+        return Messages.of("display.other", all);
     }
 }

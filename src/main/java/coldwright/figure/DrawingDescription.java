@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Describes a drawing in words: its first and last moment, computed from the pieces. */
-final class DrawingDescription {
+public final class DrawingDescription {
     private DrawingDescription() {}
 
     /** The sentences after the title. */
@@ -80,8 +80,11 @@ final class DrawingDescription {
         return moment.unit().isBlank() ? order : order + ", " + time(drawing, index);
     }
 
-    /** The time of a moment, as precise as the intervals between moments. */
-    static String time(Drawing drawing, int index) {
+    /**
+     * {@return the time of one moment of a drawing, from 0, such as {@code 7 d}, as precise as the
+     * intervals between moments; empty if time has no unit}
+     */
+    public static String time(Drawing drawing, int index) {
         List<Drawing.Moment> moments = drawing.moments();
         double last = moments.get(moments.size() - 1).time();
         double width = last - moments.get(0).time();

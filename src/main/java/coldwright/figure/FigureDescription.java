@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -53,16 +52,6 @@ public final class FigureDescription {
                 .collect(Collectors.joining(" "));
     }
 
-    /**
-     * {@return the time of one moment of a drawing, such as {@code 7 d}, as precise as the
-     * intervals between moments; empty if time has no unit}
-     *
-     * @param moment which moment, from 0
-     */
-    public static String time(Drawing drawing, int moment) {
-        return DrawingDescription.time(drawing, moment);
-    }
-
     private static void addSentences(Figure figure, List<String> sentences) {
         sentences.add(axes(figure));
         if (figure.series().isEmpty()) {
@@ -89,10 +78,7 @@ public final class FigureDescription {
     private static String axes(Figure figure) {
         String y = axis(figure.y());
         String x = axis(figure.x());
-        if (x.isEmpty() || y.isEmpty()) {
-            return capital(x + y);
-        }
-        return text("axes", capital(y), x);
+        return x.isEmpty() || y.isEmpty() ? capital(x + y) : text("axes", capital(y), x);
     }
 
     private static String axis(Axis axis) {
@@ -100,11 +86,7 @@ public final class FigureDescription {
     }
 
     private static String capital(String text) {
-        if (text.isEmpty()) {
-            return text;
-        }
-        int first = text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private static String describe(Series series, Figure figure) {
@@ -160,32 +142,25 @@ public final class FigureDescription {
     }
 
     private static String bars(Series.Bars bars, Axis axis) {
-        List<Integer> drawn =
+        int[] drawn =
                 IntStream.range(0, bars.size())
                         .filter(i -> Double.isFinite(bars.values().at(i)))
-                        .boxed()
-                        .toList();
-        if (drawn.isEmpty()) {
-            return text("bars.none");
-        }
+                        .toArray();
         DoubleSummaryStatistics range =
-                drawn.stream().mapToDouble(bars.values()::at).summaryStatistics();
+                IntStream.of(drawn).mapToDouble(bars.values()::at).summaryStatistics();
         double width = Math.max(Math.abs(range.getMin()), Math.abs(range.getMax())) / 5;
-        boolean all = drawn.size() < MANY_BARS;
-        String values =
-                drawn.stream()
-                        .filter(
-                                i ->
-                                        all
-                                                || bars.values().at(i) == range.getMin()
-                                                || bars.values().at(i) == range.getMax())
-                        .map(
-                                i ->
-                                        bars.words().get(i)
-                                                + " "
-                                                + TypesetNumber.plain(bars.values().at(i), width))
-                        .collect(Collectors.joining(text("bars.between")));
-        return all ? axis.with(values) : text("bars.many", drawn.size(), axis.with(values));
+        boolean all = drawn.length < MANY_BARS;
+        List<String> values = new ArrayList<>();
+        for (int i : drawn) {
+            double value = bars.values().at(i);
+            if (all || value == range.getMin() || value == range.getMax()) {
+                values.add(bars.words().get(i) + " " + TypesetNumber.plain(value, width));
+            }
+        }
+        String described = axis.with(String.join(text("bars.between"), values));
+        return values.isEmpty()
+                ? text("bars.none")
+                : all ? described : text("bars.many", drawn.length, described);
     }
 
     private static String heatMap(Series.HeatMap map, Figure figure) {

@@ -36,11 +36,8 @@ public final class EmptyAxes {
     }
 
     private static Figure empty(String title, Axis x, Axis y, List<Series> series) {
-        Words texts = Words.of("paint");
-        String words =
-                x.caption().isBlank()
-                        ? texts.shown("empty-axes.y", y.caption())
-                        : texts.shown("empty-axes", x.caption(), y.caption());
+        String captions = (x.caption().isBlank() ? "" : x.caption() + "; ") + y.caption();
+        String words = Words.of("paint").shown("empty-axes", captions);
         return new Figure(title, x, y, series, List.of(), words, List.of());
     }
 }

@@ -26,6 +26,8 @@ public final class Glossary {
     private static final Pattern LESSON = Pattern.compile("\\[.*]\\(../lessons/(.+)\\.md\\)");
     private static final Pattern TWO_NAMES = Pattern.compile("(.+) \\((.+)\\)");
 
+    private static final Glossary THIS = new Glossary(page());
+
     private final List<GlossaryTerm> terms = new ArrayList<>();
     private final Map<String, GlossaryTerm> byWords = new HashMap<>();
     private final String rest;
@@ -46,11 +48,7 @@ public final class Glossary {
 
     /** The glossary that comes with the program; without terms if none does. */
     public static Glossary ofThisProgram() {
-        return Holder.GLOSSARY;
-    }
-
-    private static final class Holder {
-        static final Glossary GLOSSARY = new Glossary(page());
+        return THIS;
     }
 
     private static String page() {

@@ -3,8 +3,8 @@ package coldwright.terminal.walk;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Exhibit;
-import coldwright.figure.FigureDescription;
 import coldwright.paint.FigureFiles;
 import coldwright.text.TemporaryFolders;
 
@@ -81,7 +81,7 @@ public final class FigureFolder {
             return "";
         }
         String time =
-                FigureDescription.time(drawing, moment)
+                DrawingDescription.time(drawing, moment)
                         .replaceAll("[^A-Za-z0-9.]+", "-")
                         .replaceAll("^-|-$", "");
         return "-" + (moment + 1) + (time.isEmpty() ? "" : "-at-" + time);

@@ -3,9 +3,9 @@ package coldwright.desk.figure.model;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Axis;
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureDescription;
 import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 import coldwright.figure.TypesetNumber;
@@ -34,7 +34,7 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
         } else if (exhibit instanceof Drawing drawing) {
             List<List<String>> rows = new ArrayList<>();
             for (int i = 0; i < drawing.moments().size(); i++) {
-                String time = FigureDescription.time(drawing, i);
+                String time = DrawingDescription.time(drawing, i);
                 String number = String.valueOf(i + 1);
                 rows.add(List.of(time.isEmpty() ? number : time, drawing.moments().get(i).label()));
             }
