@@ -9,9 +9,14 @@ import coldwright.words.Words;
 
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -81,5 +86,23 @@ class GermanCommandsTest {
                         .noneMatch(
                                 line -> line.matches(".*\\d\\.\\d+ ?(?:g|%|°C|min|h|L|µm)\\b.*")),
                 text);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "air: 300 % | 2: Overrun ist 300; erlaubt ist 0 bis 200 %",
+                "freezer: 5 °C | 2: Gefrierfach ist 5; erlaubt ist −60 bis 0 °C",
+                "stored: 7 days, warmed to 5 °C for 2 h | 2: Erwärmung ist 5; erlaubt ist −40 bis −0,5 °C",
+                "total: viel | 2: Summe ist „viel“ und keine Zahl; eine Zahl schreiben"
+            })
+    void aFieldsErrorNamesItInGerman(String line, String error, @TempDir Path at)
+            throws IOException {
+        Path file = at.resolve("x.batch");
+        Files.writeString(file, "name: x\n" + line + "\n\ningredient,grams\nwater,500\n");
+        TypedSession typed = TypedSession.nobody();
+        typed.obey("batch", file.toString());
+        assertEquals(file + ":" + error + "\n", typed.err());
     }
 }
