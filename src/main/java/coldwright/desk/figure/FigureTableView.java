@@ -51,8 +51,7 @@ final class FigureTableView extends TableView<List<String>> {
         column.setReorderable(false);
         double longest =
                 table.rows().stream().mapToInt(row -> row.get(index).length()).max().orElse(0);
-        double ofHead = LEAST_COLUMN_EMS + table.columns().get(index).length() / 15.0;
-        double wide = Math.max(ofHead, Math.min(30, longest * 0.5 + 1.5)) * emPx * 0.9;
+        double wide = Math.max(LEAST_COLUMN_EMS, Math.min(30, longest * 0.5 + 1.5)) * emPx * 0.9;
         column.setPrefWidth(wide);
         head.setPrefWidth(wide - emPx);
         boolean numbers =

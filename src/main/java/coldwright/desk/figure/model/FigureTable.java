@@ -55,8 +55,9 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
             size = Math.max(size, series.size());
             boolean again = !(series instanceof Series.Bars) && xOf(series).equals(lastX);
             lastX = xOf(series);
+            boolean map = series instanceof Series.HeatMap;
             if (!again && !(series instanceof Series.BoxPlot)) {
-                headers.add((shared ? "" : name) + caption(figure.x(), "x"));
+                headers.add((shared || map ? "" : name) + caption(figure.x(), "x"));
                 columns.add(
                         series instanceof Series.Bars bars
                                 ? row -> row < bars.size() ? bars.words().get(row) : ""
@@ -70,11 +71,11 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
                 columns.add(numbers(band.high()));
                 continue;
             }
-            headers.add(series instanceof Series.HeatMap ? y : name + y);
+            headers.add(map ? y : name + y);
             columns.add(numbers(series.columns().get(0)));
-            if (series instanceof Series.HeatMap map) {
-                headers.add(map.name());
-                columns.add(numbers(map.values()));
+            if (series instanceof Series.HeatMap cells) {
+                headers.add(cells.name());
+                columns.add(numbers(cells.values()));
             }
         }
         List<List<String>> rows = new ArrayList<>();
