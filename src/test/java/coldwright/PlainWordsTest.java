@@ -118,6 +118,26 @@ class PlainWordsTest {
         assertEquals(Set.of(), listed, "these have no sentences any more: take them off the list");
     }
 
+    @Test
+    void theGlossaryIsWholeInGerman() throws IOException {
+        Properties german = read(RESOURCES.resolve("coldwright/desk/glossary/words_de.properties"));
+        Matcher row =
+                Pattern.compile("(?m)^\\| (.+?) \\| (.+?) \\| (.+?) \\| .+? \\|$")
+                        .matcher(Files.readString(Path.of("docs/glossary.md")));
+        Set<String> keys = new TreeSet<>(Set.of("rest"));
+        while (row.find()) {
+            String term = row.group(1).replace(' ', '-');
+            if (!term.equals("term")) {
+                keys.addAll(Set.of("name." + term, "meaning." + term));
+                if (WORD.matcher(row.group(3).replaceAll("`[^`]*`", "")).find()) {
+                    keys.add("by." + term);
+                }
+            }
+        }
+        assertTrue(keys.size() > 120, keys::toString);
+        assertEquals(keys, german.stringPropertyNames());
+    }
+
     /** Italics of these pages that are no button: headings of a page, and a message. */
     private static final Set<String> NO_BUTTONS = Set.of("Report a hole", "Published");
 
