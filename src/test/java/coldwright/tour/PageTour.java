@@ -51,6 +51,11 @@ public final class PageTour {
         press("batch.page");
         Hands.settle(3_000);
         picture(pictures, stage, "5-batch");
+        press("batch.new");
+        picture(pictures, stage, "5-batch-new");
+        press("batch.example.CARAMEL");
+        Hands.settle(3_000);
+        picture(pictures, stage, "5-batch-example");
         pressWord("Coldwright");
         Hands.act(() -> ((Button) found(look("home-lesson")).orElseThrow()).fire());
         Hands.settle(1_500);
@@ -60,6 +65,8 @@ public final class PageTour {
         Hands.act(() -> found(look("term")).ifPresent(PageTour::ask));
         picture(pictures, stage, "7-term");
         Hands.act(() -> Hands.key(stage.getScene().getRoot(), KeyCode.ESCAPE));
+        press("handout");
+        picture(pictures, stage, "7-print");
         press("classroom.open");
         Hands.settle(1_500);
         press("classroom.next");
