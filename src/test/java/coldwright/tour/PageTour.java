@@ -7,6 +7,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -111,10 +112,10 @@ public final class PageTour {
         Optional<Node> button =
                 found(
                         node ->
-                                node instanceof Button one
+                                node instanceof ButtonBase one
                                         && ((Labeled) one).getText().equals(word)
                                         && Hands.isSeen(node));
-        button.ifPresent(one -> ((Button) one).fire());
+        button.ifPresent(one -> ((ButtonBase) one).fire());
         return button.isPresent();
     }
 }
