@@ -17,13 +17,9 @@ public enum RecipeExample {
         String file = name().toLowerCase(Locale.ROOT) + ".batch";
         try (InputStream in = RecipeExample.class.getResourceAsStream("examples/" + file)) {
             Recipe recipe = RecipeFileReader.read(in, file).recipe();
-            return recipe.of(recipe.lines().stream().map(RecipeExample::shown).toList());
+            return recipe.of(recipe.lines().stream().map(RecipeLine::shown).toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static RecipeLine shown(RecipeLine line) {
-        return line.withName(line.ingredient().value().orElseThrow().phrase().shown());
     }
 }

@@ -4,6 +4,7 @@ import coldwright.recipe.IngredientLine;
 import coldwright.recipe.LineReading;
 import coldwright.recipe.TypedAmount;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 
@@ -61,7 +62,7 @@ public record RecipeLine(
     }
 
     private static RecipeLine of(LineReading.Part part, String typed) {
-        RecipeLine asTyped = new RecipeLine(typed, part.ingredient().phrase().shown());
+        RecipeLine asTyped = new RecipeLine(typed, part.ingredient().name());
         boolean same = asTyped.counts() && Math.abs(asTyped.grams() - part.massG()) < 1e-9;
         return same ? asTyped : asTyped.weighing(part.massG());
     }
@@ -114,6 +115,15 @@ public record RecipeLine(
     /** The same with another name, as typed. */
     public RecipeLine withName(String typed) {
         return new RecipeLine(amount, Typed.of(typed, Dextrose::find), min, max, fixed);
+    }
+
+    /** The same with an ingredient of the shelf named in the language shown. */
+    public RecipeLine shown() {
+        return ingredient
+                .value()
+                .filter(Shelf.all()::contains)
+                .map(one -> withName(one.phrase().shown()))
+                .orElse(this);
     }
 
     /** The same, with these ingredients searched before those of the shelf. */
