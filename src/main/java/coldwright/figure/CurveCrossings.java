@@ -4,6 +4,7 @@ import static coldwright.figure.FigureDescription.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Finds where the curves of a figure cross, and which is above which if they don't. */
 final class CurveCrossings {
@@ -40,12 +41,7 @@ final class CurveCrossings {
     }
 
     private static boolean rises(NumberColumn x) {
-        for (int i = 1; i < x.size(); i++) {
-            if (!(x.at(i) > x.at(i - 1))) {
-                return false;
-            }
-        }
-        return x.size() > 1;
+        return x.size() > 1 && IntStream.range(1, x.size()).allMatch(i -> x.at(i) > x.at(i - 1));
     }
 
     private static void addCrossing(

@@ -164,14 +164,13 @@ public final class FigureDescription {
     }
 
     private static String heatMap(Series.HeatMap map, Figure figure) {
-        int[] order =
+        List<Integer> order =
                 IntStream.range(0, map.size())
                         .filter(i -> Double.isFinite(map.values().at(i)))
                         .boxed()
                         .sorted(Comparator.comparingDouble(map.values()::at))
-                        .mapToInt(i -> i)
-                        .toArray();
-        if (order.length == 0) {
+                        .toList();
+        if (order.isEmpty()) {
             return text("map.none");
         }
         int columns = map.x().distinct().size();
@@ -179,8 +178,8 @@ public final class FigureDescription {
                 "map",
                 columns,
                 map.size() / columns,
-                cell(map, order[0], figure),
-                cell(map, order[order.length - 1], figure));
+                cell(map, order.get(0), figure),
+                cell(map, order.get(order.size() - 1), figure));
     }
 
     private static String cell(Series.HeatMap map, int i, Figure figure) {

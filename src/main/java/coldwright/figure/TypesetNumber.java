@@ -65,17 +65,9 @@ public final class TypesetNumber {
      * {@code 0} or {@code −3.4}}
      */
     public static String plain(double value, double width) {
-        String text = among(value, width);
-        int end = text.indexOf('·') < 0 ? text.length() : text.indexOf('·');
-        int kept = end;
-        char mark = Words.decimalMark();
-        if (text.lastIndexOf(mark, end) >= 0) {
-            while (text.charAt(kept - 1) == '0') {
-                kept--;
-            }
-            kept -= text.charAt(kept - 1) == mark ? 1 : 0;
-        }
-        return text.substring(0, kept) + text.substring(end);
+        return among(value, width)
+                .replaceFirst("([.,]\\d*?)0+(?=·|$)", "$1")
+                .replaceFirst("[.,](?=·|$)", "");
     }
 
     private static String withPower(double value, double step, int power) {

@@ -189,18 +189,13 @@ public final class Words {
 
     /** A number with the decimal mark of a language. */
     public static String written(Locale language, String number) {
-        return number.matches("[−-]?[0-9]+\\.[0-9]+")
-                ? number.replace('.', mark(language))
-                : number;
+        char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+        return number.matches("[−-]?[0-9]+\\.[0-9]+") ? number.replace('.', mark) : number;
     }
 
     /** The decimal mark of the language shown. */
     public static char decimalMark() {
-        return mark(shown);
-    }
-
-    private static char mark(Locale language) {
-        return DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+        return written(shown, "0.0").charAt(1);
     }
 
     /** A number with so many decimals and a true minus, never before zero. */

@@ -12,11 +12,11 @@ public record GlossaryTerm(
 
     /** The same in the language shown, with the English name in brackets. */
     public GlossaryTerm shown() {
+        String key = name.replace(' ', '-');
         return new GlossaryTerm(
-                shown("name", name), shown("meaning", meaning), shown("by", calculatedBy), lesson);
-    }
-
-    private String shown(String part, String english) {
-        return Glossary.shown(part + "." + name.replace(' ', '-'), english);
+                Glossary.shown("name." + key, name),
+                Glossary.shown("meaning." + key, meaning),
+                Glossary.shown("by." + key, calculatedBy),
+                lesson);
     }
 }

@@ -208,7 +208,7 @@ final class SnippetView extends VBox {
     }
 
     private String running() {
-        String time = seconds(model.runningS(), 1);
+        String time = Words.shown(1, model.runningS()) + "\u00A0s";
         String first = model.progress().get();
         return first.isEmpty() ? Messages.of("snippet.runs", time) : first + ", " + time;
     }
@@ -225,11 +225,8 @@ final class SnippetView extends VBox {
             return Messages.of("snippet.out-of-date");
         }
         return run.outcome().finished()
-                ? Messages.of("snippet.ran", seconds(run.elapsed().toNanos() / 1e9, 2))
+                ? Messages.of(
+                        "snippet.ran", Words.shown(2, run.elapsed().toNanos() / 1e9) + "\u00A0s")
                 : Messages.of("snippet.not-to-end");
-    }
-
-    private static String seconds(double seconds, int places) {
-        return Words.shown(places, seconds) + "\u00A0s";
     }
 }
