@@ -220,7 +220,7 @@ class PlainWordsTest {
         return banned;
     }
 
-    /** Each line of prose by its place: docs, lessons and English bundles. */
+    /** Each line of prose by its place: docs, lessons, texts in Java and English bundles. */
     private static Map<String, String> prose() throws IOException {
         Map<String, String> prose = new LinkedHashMap<>();
         List<Path> pages = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
@@ -232,6 +232,13 @@ class PlainWordsTest {
             if (!GENERATED.contains(name) && !CITATIONS.contains(name)) {
                 prose(page, prose);
             }
+        }
+        for (Path source : files(SOURCES, ".java")) {
+            JavaSource java = JavaSource.of(Files.readString(source));
+            java.tokens().stream()
+                    .map(java::text)
+                    .filter(text -> text.matches("\"[^\"]+ [^\"]+ [^\"]+\""))
+                    .forEach(text -> prose.put(source + " " + text, text.replace("\"", "")));
         }
         for (Path bundle : files(RESOURCES, "words.properties")) {
             read(bundle)
