@@ -146,7 +146,7 @@ public record BatchAnalysis(
                     Phrase.of(
                             "batch",
                             "judged.pieces",
-                            pieces.folded().stream().map(one -> one.ingredient().name()).toList(),
+                            pieces.folded().stream().map(one -> one.ingredient().phrase()).toList(),
                             pieces.sharePercent()));
             pieces.sugarGivenUpG()
                     .ifPresent(g -> judged.add(Phrase.of("batch", "judged.soaked", g)));

@@ -75,7 +75,7 @@ public final class BatchAnalysisText {
         text.heading(found.met() ? "met" : "not-met");
         found.shortfalls().forEach(one -> text.bullet(one.phrase().shown()));
         if (!found.met() && !found.atLimit().isEmpty()) {
-            text.say(word("at-limit", found.atLimit().stream().map(Ingredient::name).toList()));
+            text.say(word("at-limit", found.atLimit().stream().map(Ingredient::phrase).toList()));
         }
         return text.page.toString();
     }
@@ -94,7 +94,7 @@ public final class BatchAnalysisText {
         for (int celsius : TEMPERATURES_C) {
             line(
                     "%8s °C  %5.0f   %s",
-                    DisplayText.decimals(0, celsius),
+                    Words.decimals(0, celsius),
                     all.curve().icePercentAt(celsius),
                     Firmness.of(all.mix(), celsius).phrase().shown());
         }
@@ -146,7 +146,10 @@ public final class BatchAnalysisText {
     private void amounts(Mix mix, BatchReport report) {
         for (Amount amount : mix.amounts()) {
             double g = ScaleRounding.roundedG(amount.massG());
-            line(g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s", g, amount.ingredient().name());
+            line(
+                    g < 100 ? "%10.1f g  %s" : "%8.0f   g  %s",
+                    g,
+                    amount.ingredient().phrase().shown());
         }
         say(
                 SHARES.stream()

@@ -51,8 +51,8 @@ public final class Dextrose {
     /** The names that a cook may have meant by an unclear one; empty if it is clear. */
     public static List<String> choices(String typed) {
         return switch (typed.strip().toLowerCase(Locale.ROOT)) {
-            case GLUCOSE -> List.of(DEXTROSE, Shelf.GLUCOSE_SYRUP.name());
-            case DEXTROSE -> List.of(Shelf.DEXTROSE_MONOHYDRATE.name());
+            case GLUCOSE -> List.of(DEXTROSE, Shelf.GLUCOSE_SYRUP.phrase().shown());
+            case DEXTROSE -> List.of(Shelf.DEXTROSE_MONOHYDRATE.phrase().shown());
             default -> List.of();
         };
     }

@@ -74,9 +74,9 @@ public record Recipe(
                 name,
                 FreezingSetup.USUAL,
                 List.of(
-                        new RecipeLine("600 g", Shelf.BLOOD_ORANGE_JUICE.name()),
-                        new RecipeLine("150 g", "sucrose"),
-                        new RecipeLine("50 g", "water")));
+                        new RecipeLine("600 g", Shelf.BLOOD_ORANGE_JUICE.phrase().shown()),
+                        new RecipeLine("150 g", Shelf.SUCROSE.phrase().shown()),
+                        new RecipeLine("50 g", Shelf.WATER.phrase().shown())));
     }
 
     /** The same under another name. */
@@ -279,6 +279,6 @@ public record Recipe(
         return plus(
                 new RecipeLine(
                         RecipeLine.number(amountChange.massG()) + " g",
-                        amountChange.ingredient().name()));
+                        amountChange.ingredient().phrase().shown()));
     }
 }

@@ -12,11 +12,12 @@ public enum RecipeExample {
     CARAMEL,
     COFFEE;
 
-    /** The recipe. */
+    /** The recipe, with its ingredients in the language shown. */
     public Recipe recipe() {
         String file = name().toLowerCase(Locale.ROOT) + ".batch";
         try (InputStream in = RecipeExample.class.getResourceAsStream("examples/" + file)) {
-            return RecipeFileReader.read(in, file).recipe();
+            Recipe recipe = RecipeFileReader.read(in, file).recipe();
+            return recipe.of(recipe.lines().stream().map(RecipeLine::shown).toList());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

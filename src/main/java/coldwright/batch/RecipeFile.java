@@ -51,7 +51,7 @@ public record RecipeFile(
                                 at,
                                 Fault.of(
                                         "no-amount",
-                                        line.ingredient().value().orElseThrow().name()),
+                                        line.ingredient().value().orElseThrow().phrase()),
                                 Prevents.ANALYSIS));
             }
             String typed = (line.amount().text() + " " + line.name()).strip();

@@ -128,7 +128,7 @@ public final class RecipeFileReader {
     private static RecipeFile.Unfinished open(int at, LineReading line, Phrase why) {
         List<String> choices = new ArrayList<>();
         line.choices().forEach(choice -> choices.add(choice.label().shown()));
-        line.suggestions().forEach(one -> choices.add(one.name()));
+        line.suggestions().forEach(one -> choices.add(one.phrase().shown()));
         return new RecipeFile.Unfinished(
                 at,
                 Fault.of("unfinished.pasted", line.text(), why, String.join(" / ", choices)),

@@ -4,6 +4,7 @@ import coldwright.recipe.IngredientLine;
 import coldwright.recipe.LineReading;
 import coldwright.recipe.TypedAmount;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.mix.Shelf;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 
@@ -116,6 +117,15 @@ public record RecipeLine(
         return new RecipeLine(amount, Typed.of(typed, Dextrose::find), min, max, fixed);
     }
 
+    /** The same with an ingredient of the shelf named in the language shown. */
+    public RecipeLine shown() {
+        return ingredient
+                .value()
+                .filter(Shelf.all()::contains)
+                .map(one -> withName(one.phrase().shown()))
+                .orElse(this);
+    }
+
     /** The same, with these ingredients searched before those of the shelf. */
     RecipeLine among(Map<String, Ingredient> own) {
         Ingredient mine = own.get(name().strip().toLowerCase(Locale.ROOT));
@@ -152,7 +162,7 @@ public record RecipeLine(
                         .findFirst();
         try {
             return first.isEmpty() && grams() >= 0 && mostG() < leastG()
-                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().name()))
+                    ? Optional.of(Fault.of("min-max", ingredient.value().orElseThrow().phrase()))
                     : first;
         } catch (IllegalArgumentException e) {
             return Optional.of(e.getMessage());

@@ -15,8 +15,8 @@ import coldwright.science.mix.SucroseEquivalentMethod;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Overrun;
 import coldwright.science.sensory.Sweetness;
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
+import coldwright.words.Words;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -174,8 +174,7 @@ final class ReportFacts {
 
     private void taste(Mix mix) {
         Band band = Sweetness.of(mix).percentOfSucroseSolution();
-        boolean alike =
-                DisplayText.decimals(0, band.low()).equals(DisplayText.decimals(0, band.high()));
+        boolean alike = Words.decimals(0, band.low()).equals(Words.decimals(0, band.high()));
         facts.add(
                 fact("sweetness_percent_of_sucrose_solution", band.middle(), Basis.SWEETNESS)
                         .said(

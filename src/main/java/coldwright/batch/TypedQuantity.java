@@ -2,6 +2,7 @@ package coldwright.batch;
 
 import coldwright.recipe.TypedAmount;
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import java.util.Locale;
 import java.util.Map;
@@ -42,10 +43,10 @@ record TypedQuantity(String what, double value, String unit) {
         String text = typed.strip().replace('−', '-').replaceFirst("(?<=[0-9]),(?=[0-9])", ".");
         Matcher shape = SHAPE.matcher(text);
         if (!shape.matches() || shape.group(2).startsWith(",")) {
-            throw Fault.in("number", what, RecipeHeadReader.shortened(typed.strip()));
+            throw Fault.in("number", named(what), RecipeHeadReader.shortened(typed.strip()));
         }
         return new TypedQuantity(
-                what,
+                named(what),
                 Double.parseDouble(shape.group(1)),
                 shape.group(2).strip().toLowerCase(Locale.ROOT));
     }
@@ -55,12 +56,16 @@ record TypedQuantity(String what, double value, String unit) {
         OptionalDouble massG = TypedAmount.grams(typed);
         if (massG.isPresent()) {
             Require.Range range = new Require.Range(0, RecipeLine.MOST_G, "g");
-            return Require.within(what, massG.getAsDouble(), range);
+            return Require.within(named(what), massG.getAsDouble(), range);
         }
         TypedQuantity read = of(what, typed);
         throw read.value < 0
-                ? Fault.in("negative", what, Require.format(read.value))
-                : Fault.in("unit", what, read.unit, "g or kg");
+                ? Fault.in("negative", read.what, Require.format(read.value))
+                : Fault.in("unit.mass", read.what, read.unit);
+    }
+
+    private static String named(String what) {
+        return Phrase.named("batch", "field", what).shown();
     }
 
     /** Converts to a temperature, °C unless °F is written. */

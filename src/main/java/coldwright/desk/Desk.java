@@ -1,6 +1,9 @@
 package coldwright.desk;
 
 import coldwright.paint.style.BundledFonts;
+import coldwright.words.Words;
+import coldwright.workbook.DataFolder;
+import coldwright.workbook.Workbook;
 
 import javafx.application.Application;
 
@@ -20,6 +23,7 @@ public final class Desk {
     public static void open(Optional<Path> file) throws NoDisplayException {
         System.setProperty("java.awt.headless", "true");
         BundledFonts.useIfMissing();
+        Words.show(Workbook.languageIn(DataFolder.usual()));
         DisplayProbe.start();
         Application.launch(
                 DeskApp.class,

@@ -1,5 +1,7 @@
 package coldwright.desk;
 
+import coldwright.desk.messages.Messages;
+
 import javafx.application.Platform;
 
 import java.io.OutputStream;
@@ -7,13 +9,14 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.logging.Logger;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Checks, without output on the terminal, whether a window can be opened here. */
 final class DisplayProbe {
-    private static final String SORRY = "No window can be opened here: ";
-
     /** Kept because a logger without a strong reference loses its filter. */
     private static final Logger TOOLKIT_LOG = Logger.getLogger("javafx");
 
@@ -48,41 +51,34 @@ final class DisplayProbe {
 
     /** Which display setting an X11 window lacks; empty on systems that need none. */
     static Optional<String> missing(String system, Map<String, String> environment) {
-        boolean asks = System.getProperty("glass.platform") == null;
-        if (!asks || !system.toLowerCase(Locale.ROOT).contains("linux")) {
-            return Optional.empty();
-        }
-        if (!environment.getOrDefault("DISPLAY", "").isBlank()) {
+        boolean needsX11 =
+                System.getProperty("glass.platform") == null
+                        && system.toLowerCase(Locale.ROOT).contains("linux");
+        if (!needsX11 || !environment.getOrDefault("DISPLAY", "").isBlank()) {
             return Optional.empty();
         }
         return Optional.of(
-                SORRY
-                        + (environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()
-                                ? "DISPLAY is not set, so no screen is known; set it to one, such as :0."
-                                : "only WAYLAND_DISPLAY is set, and the window needs X11; start"
-                                        + " XWayland, which sets DISPLAY."));
+                Messages.of(
+                        environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank()
+                                ? "display.unset"
+                                : "display.wayland"));
     }
 
     /** Why the toolkit did not start. */
     static String why(Throwable error, String display) {
-        StringBuilder said = new StringBuilder();
-        for (Throwable one = error; one != null; one = one.getCause()) {
-            said.append(one.getMessage()).append(' ');
-        }
-        String all = said.toString();
+        String all =
+                Stream.iterate(error, Objects::nonNull, Throwable::getCause)
+                        .map(Throwable::getMessage)
+                        .collect(Collectors.joining(" "));
         if (all.contains("open DISPLAY")) {
-            return SORRY
-                    + "the screen that DISPLAY names, \"%s\", does not answer; look whether it runs and lets you in."
-                            .formatted(display);
+            return Messages.of("display.silent", display);
         }
         if (all.contains("GTK")) {
-            return SORRY
-                    + "the library GTK 3 is missing; install it (on Debian, the package libgtk-3-0).";
+            return Messages.of("display.gtk");
         }
         if (all.contains("no glass in java.library.path")) {
-            return SORRY
-                    + "a system library for windows is missing; install GTK 3 and X11 (on Debian, the package libgtk-3-0).";
+            return Messages.of("display.glass");
         }
-        return SORRY + "the window toolkit says \"%s\".".formatted(all.strip());
+        return Messages.of("display.other", all);
     }
 }

@@ -1,7 +1,10 @@
 package coldwright.figure;
 
+import static coldwright.figure.FigureDescription.text;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Finds where the curves of a figure cross, and which is above which if they don't. */
 final class CurveCrossings {
@@ -34,16 +37,11 @@ final class CurveCrossings {
         }
         return sentences.size() <= MOST_CROSSINGS
                 ? sentences
-                : List.of("The lines cross in %d places".formatted(sentences.size()));
+                : List.of(text("crossings", sentences.size()));
     }
 
     private static boolean rises(NumberColumn x) {
-        for (int i = 1; i < x.size(); i++) {
-            if (!(x.at(i) > x.at(i - 1))) {
-                return false;
-            }
-        }
-        return x.size() > 1;
+        return x.size() > 1 && IntStream.range(1, x.size()).allMatch(i -> x.at(i) > x.at(i - 1));
     }
 
     private static void addCrossing(
@@ -65,12 +63,12 @@ final class CurveCrossings {
                 double cross = lastX + (x - lastX) * lastApart / (lastApart - apart);
                 CurveShape shape = CurveShape.of(one.x(), one.y(), figure);
                 sentences.add(
-                        "%s and %s cross at %s, %s"
-                                .formatted(
-                                        one.name(),
-                                        other.name(),
-                                        figure.x().with(shape.xNumber(cross)),
-                                        figure.y().with(shape.yNumber(at(one, cross)))));
+                        text(
+                                "crossing",
+                                one.name(),
+                                other.name(),
+                                figure.x().with(shape.xNumber(cross)),
+                                figure.y().with(shape.yNumber(at(one, cross)))));
             }
             lastX = x;
             lastApart = apart;
@@ -90,7 +88,7 @@ final class CurveCrossings {
         if (above != below) {
             String upper = above ? one.name() : other.name();
             String lower = above ? other.name() : one.name();
-            sentences.add(upper + " nowhere lies below " + lower);
+            sentences.add(text("never-below", upper, lower));
         }
     }
 

@@ -1,5 +1,7 @@
 package coldwright.figure;
 
+import static coldwright.figure.FigureDescription.text;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
@@ -67,58 +69,57 @@ record CurveShape(NumberColumn x, NumberColumn y, boolean gaps, Figure figure) {
     }
 
     String point(int i) {
-        return y(i) + " at " + x(i);
+        return text("point", y(i), x(i));
     }
 
     /** Describes the whole curve in words. */
     String describe() {
         if (size() < 2) {
-            return size() == 0 ? "no points" : point(0);
+            return size() == 0 ? text("points.none") : point(0);
         }
         int last = size() - 1;
-        String way =
-                " as %s %s from %s to %s"
-                        .formatted(
-                                figure.x().label().isBlank() ? "x" : figure.x().label(),
-                                x.at(last) > x.at(0) ? "rises" : "goes",
-                                xNumber(x.at(0)),
-                                x(last));
         DoubleSummaryStatistics range = yRange();
         double largest = Math.max(Math.abs(range.getMin()), Math.abs(range.getMax()));
         List<Integer> turns = turns();
         String course;
         if (yWidth() <= 1e-9 * largest) {
-            course = "stays at " + y(0) + way;
+            course = text("course.level", y(0));
         } else if (turns.size() > MOST_TURNS) {
             course =
-                    "goes up and down between %s and %s%s"
-                            .formatted(
-                                    yNumber(range.getMin()),
-                                    figure.y().with(yNumber(range.getMax())),
-                                    way);
+                    text(
+                            "course.wave",
+                            yNumber(range.getMin()),
+                            figure.y().with(yNumber(range.getMax())));
         } else {
-            course = legs(turns) + way + (turns.isEmpty() ? levelled() : "");
+            course = legs(turns);
         }
-        return course + (gaps ? ", with gaps" : "");
+        String whole =
+                text(
+                        x.at(last) > x.at(0) ? "course.rising" : "course.going",
+                        course,
+                        figure.x().label().isBlank() ? "x" : figure.x().label(),
+                        xNumber(x.at(0)),
+                        x(last));
+        String end = turns.isEmpty() && yWidth() > 1e-9 * largest ? levelled(whole) : whole;
+        return gaps ? text("course.gaps", end) : end;
     }
 
     private String legs(List<Integer> turns) {
-        StringBuilder text = new StringBuilder();
         int from = 0;
-        for (int turn : turns) {
-            text.append(leg(from, turn)).append(" at ").append(x(turn)).append(", then ");
-            from = turn;
+        String legs = "";
+        for (int i = 0; i <= turns.size(); i++) {
+            int to = i < turns.size() ? turns.get(i) : size() - 1;
+            String way = y.at(to) > y.at(from) ? "rises" : "falls";
+            legs =
+                    from == 0
+                            ? text("course." + way, yNumber(y.at(0)), y(to))
+                            : text("course.then-" + way, legs, x(from), y(to));
+            from = to;
         }
-        return text + leg(from, size() - 1);
+        return legs;
     }
 
-    private String leg(int from, int to) {
-        return (y.at(to) > y.at(from) ? "rises" : "falls")
-                + (from == 0 ? " from " + yNumber(y.at(0)) : "")
-                + (" to " + y(to));
-    }
-
-    private String levelled() {
+    private String levelled(String course) {
         int last = size() - 1;
         int i = last;
         double least = LEVEL * yWidth();
@@ -128,7 +129,7 @@ record CurveShape(NumberColumn x, NumberColumn y, boolean gaps, Figure figure) {
         DoubleSummaryStatistics range = xRange();
         boolean level =
                 Math.abs(x.at(last) - x.at(i)) >= LAST_PART * (range.getMax() - range.getMin());
-        return level && i > 0 ? ", levelling off from about " + x(i) : "";
+        return level && i > 0 ? text("course.levelling", course, x(i)) : course;
     }
 
     /** The turning points, except those too small to be seen. */

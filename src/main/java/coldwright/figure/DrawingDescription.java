@@ -1,28 +1,29 @@
 package coldwright.figure;
 
+import static coldwright.figure.FigureDescription.text;
+
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Describes a drawing in words: its first and last moment, computed from the pieces. */
-final class DrawingDescription {
+public final class DrawingDescription {
     private DrawingDescription() {}
 
     /** The sentences after the title. */
     static List<String> sentences(Drawing drawing) {
         Drawing.Field field = drawing.field();
         String size =
-                "A field of %s by %s %s"
-                        .formatted(
-                                TypesetNumber.plain(field.width(), field.width()),
-                                TypesetNumber.plain(field.height(), field.height()),
-                                field.unit());
+                text(
+                        "field",
+                        TypesetNumber.plain(field.width(), field.width()),
+                        TypesetNumber.plain(field.height(), field.height()),
+                        field.unit());
         int last = drawing.moments().size() - 1;
         return last < 0
-                ? List.of(size, "Nothing is drawn yet")
+                ? List.of(size, text("nothing"))
                 : last == 0
                         ? List.of(size, describe(drawing, 0))
                         : List.of(size, describe(drawing, 0), describe(drawing, last));
@@ -50,26 +51,22 @@ final class DrawingDescription {
         diameters.forEach(
                 (role, all) ->
                         parts.add(
-                                "%d %s of %s, on average %s %s across"
-                                        .formatted(
-                                                all.getCount(),
-                                                all.getCount() == 1 ? "piece" : "pieces",
-                                                role.name()
-                                                        .toLowerCase(Locale.ROOT)
-                                                        .replace('_', ' '),
-                                                TypesetNumber.plain(
-                                                        all.getAverage(), all.getAverage()),
-                                                drawing.field().unit())));
+                                text(
+                                        all.getCount() == 1 ? "piece" : "pieces",
+                                        all.getCount(),
+                                        text("Role." + role.name()),
+                                        TypesetNumber.plain(all.getAverage(), all.getAverage()),
+                                        drawing.field().unit())));
         if (warmth.getCount() > 0) {
             double wide = Math.max(warmth.getMax() - warmth.getMin(), 1);
             parts.add(
-                    "temperatures from %s to %s °C"
-                            .formatted(
-                                    TypesetNumber.plain(warmth.getMin(), wide),
-                                    TypesetNumber.plain(warmth.getMax(), wide)));
+                    text(
+                            "temperatures",
+                            TypesetNumber.plain(warmth.getMin(), wide),
+                            TypesetNumber.plain(warmth.getMax(), wide)));
         }
         String when = drawing.moments().size() > 1 ? when(drawing, index) + ": " : "";
-        return when + (parts.isEmpty() ? "nothing" : String.join("; ", parts));
+        return when + (parts.isEmpty() ? text("moment.nothing") : String.join("; ", parts));
     }
 
     private static DoubleSummaryStatistics of(
@@ -79,12 +76,15 @@ final class DrawingDescription {
 
     private static String when(Drawing drawing, int index) {
         Drawing.Moment moment = drawing.moments().get(index);
-        String order = index == 0 ? "First" : "Last";
+        String order = text(index == 0 ? "moment.first" : "moment.last");
         return moment.unit().isBlank() ? order : order + ", " + time(drawing, index);
     }
 
-    /** The time of a moment, as precise as the intervals between moments. */
-    static String time(Drawing drawing, int index) {
+    /**
+     * {@return the time of one moment of a drawing, from 0, such as {@code 7 d}, as precise as the
+     * intervals between moments; empty if time has no unit}
+     */
+    public static String time(Drawing drawing, int index) {
         List<Drawing.Moment> moments = drawing.moments();
         double last = moments.get(moments.size() - 1).time();
         double width = last - moments.get(0).time();

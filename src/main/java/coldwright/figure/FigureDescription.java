@@ -1,11 +1,12 @@
 package coldwright.figure;
 
+import coldwright.words.Words;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -22,6 +23,11 @@ public final class FigureDescription {
     private static final int MANY_BARS = 12;
 
     private FigureDescription() {}
+
+    /** A text of this package in the language shown. */
+    static String text(String key, Object... values) {
+        return Words.of("figure").shown(key, values);
+    }
 
     /**
      * {@return a description of a figure or a drawing: the author's own text if it has one, else
@@ -46,20 +52,10 @@ public final class FigureDescription {
                 .collect(Collectors.joining(" "));
     }
 
-    /**
-     * {@return the time of one moment of a drawing, such as {@code 7 d}, as precise as the
-     * intervals between moments; empty if time has no unit}
-     *
-     * @param moment which moment, from 0
-     */
-    public static String time(Drawing drawing, int moment) {
-        return DrawingDescription.time(drawing, moment);
-    }
-
     private static void addSentences(Figure figure, List<String> sentences) {
         sentences.add(axes(figure));
         if (figure.series().isEmpty()) {
-            sentences.add("Nothing is drawn yet");
+            sentences.add(text("nothing"));
         }
         for (Series series : figure.series()) {
             String text = describe(series, figure);
@@ -82,10 +78,7 @@ public final class FigureDescription {
     private static String axes(Figure figure) {
         String y = axis(figure.y());
         String x = axis(figure.x());
-        if (x.isEmpty() || y.isEmpty()) {
-            return capital(x + y);
-        }
-        return capital(y) + " against " + x;
+        return x.isEmpty() || y.isEmpty() ? capital(x + y) : text("axes", capital(y), x);
     }
 
     private static String axis(Axis axis) {
@@ -93,11 +86,7 @@ public final class FigureDescription {
     }
 
     private static String capital(String text) {
-        if (text.isEmpty()) {
-            return text;
-        }
-        int first = text.offsetByCodePoints(0, 1);
-        return text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first);
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private static String describe(Series series, Figure figure) {
@@ -122,16 +111,16 @@ public final class FigureDescription {
     private static String points(Series.Dots dots, Figure figure) {
         CurveShape shape = CurveShape.of(dots.x(), dots.y(), figure);
         return switch (shape.size()) {
-            case 0 -> "no points";
-            case 1 -> "one point, " + shape.point(0);
+            case 0 -> text("points.none");
+            case 1 -> text("points.one", shape.point(0));
             default ->
-                    "%d points, from %s to %s, between %s and %s"
-                            .formatted(
-                                    shape.size(),
-                                    shape.xNumber(shape.xRange().getMin()),
-                                    figure.x().with(shape.xNumber(shape.xRange().getMax())),
-                                    shape.yNumber(shape.yRange().getMin()),
-                                    figure.y().with(shape.yNumber(shape.yRange().getMax())));
+                    text(
+                            "points",
+                            shape.size(),
+                            shape.xNumber(shape.xRange().getMin()),
+                            figure.x().with(shape.xNumber(shape.xRange().getMax())),
+                            shape.yNumber(shape.yRange().getMin()),
+                            figure.y().with(shape.yNumber(shape.yRange().getMax())));
         };
     }
 
@@ -139,73 +128,68 @@ public final class FigureDescription {
         CurveShape low = CurveShape.of(band.x(), band.low(), figure);
         CurveShape high = CurveShape.of(band.x(), band.high(), figure);
         if (low.size() == 0 || high.size() == 0) {
-            return "a band without points";
+            return text("band.none");
         }
-        return "a band, from %s–%s to %s–%s"
-                .formatted(
-                        low.yNumber(low.y().at(0)),
-                        high.y(0) + " at " + low.x(0),
-                        low.yNumber(low.y().at(low.size() - 1)),
-                        high.y(high.size() - 1) + " at " + low.x(low.size() - 1));
+        int last = low.size() - 1;
+        return text(
+                "band",
+                low.yNumber(low.y().at(0)),
+                high.y(0),
+                low.x(0),
+                low.yNumber(low.y().at(last)),
+                high.y(high.size() - 1),
+                low.x(last));
     }
 
     private static String bars(Series.Bars bars, Axis axis) {
-        List<Integer> drawn =
+        int[] drawn =
                 IntStream.range(0, bars.size())
                         .filter(i -> Double.isFinite(bars.values().at(i)))
-                        .boxed()
-                        .toList();
-        if (drawn.isEmpty()) {
-            return "no bars";
-        }
+                        .toArray();
         DoubleSummaryStatistics range =
-                drawn.stream().mapToDouble(bars.values()::at).summaryStatistics();
+                IntStream.of(drawn).mapToDouble(bars.values()::at).summaryStatistics();
         double width = Math.max(Math.abs(range.getMin()), Math.abs(range.getMax())) / 5;
-        boolean all = drawn.size() < MANY_BARS;
-        String values =
-                drawn.stream()
-                        .filter(
-                                i ->
-                                        all
-                                                || bars.values().at(i) == range.getMin()
-                                                || bars.values().at(i) == range.getMax())
-                        .map(
-                                i ->
-                                        bars.words().get(i)
-                                                + " "
-                                                + TypesetNumber.plain(bars.values().at(i), width))
-                        .collect(Collectors.joining(", "));
-        return (all ? "" : drawn.size() + " bars, of these ") + axis.with(values);
+        boolean all = drawn.length < MANY_BARS;
+        List<String> values = new ArrayList<>();
+        for (int i : drawn) {
+            double value = bars.values().at(i);
+            if (all || value == range.getMin() || value == range.getMax()) {
+                values.add(bars.words().get(i) + " " + TypesetNumber.plain(value, width));
+            }
+        }
+        String described = axis.with(String.join(text("bars.between"), values));
+        return values.isEmpty()
+                ? text("bars.none")
+                : all ? described : text("bars.many", drawn.length, described);
     }
 
     private static String heatMap(Series.HeatMap map, Figure figure) {
-        int[] order =
+        List<Integer> order =
                 IntStream.range(0, map.size())
                         .filter(i -> Double.isFinite(map.values().at(i)))
                         .boxed()
                         .sorted(Comparator.comparingDouble(map.values()::at))
-                        .mapToInt(i -> i)
-                        .toArray();
-        if (order.length == 0) {
-            return "a map without values";
+                        .toList();
+        if (order.isEmpty()) {
+            return text("map.none");
         }
         int columns = map.x().distinct().size();
-        return "a map of %d by %d cells, from %s to %s"
-                .formatted(
-                        columns,
-                        map.size() / columns,
-                        cell(map, order[0], figure),
-                        cell(map, order[order.length - 1], figure));
+        return text(
+                "map",
+                columns,
+                map.size() / columns,
+                cell(map, order.get(0), figure),
+                cell(map, order.get(order.size() - 1), figure));
     }
 
     private static String cell(Series.HeatMap map, int i, Figure figure) {
         CurveShape middles = CurveShape.of(map.x(), map.y(), figure);
-        return "%s at %s and %s"
-                .formatted(
-                        TypesetNumber.plain(
-                                map.values().at(i), map.range().getMax() - map.range().getMin()),
-                        middles.x(i),
-                        middles.y(i));
+        return text(
+                "map.cell",
+                TypesetNumber.plain(
+                        map.values().at(i), map.range().getMax() - map.range().getMin()),
+                middles.x(i),
+                middles.y(i));
     }
 
     private static String histogram(Series.Histogram histogram, Axis axis) {
@@ -218,35 +202,35 @@ public final class FigureDescription {
                         .orElse(0);
         double width = (histogram.to() - histogram.from()) / counts.length;
         double from = histogram.from() + fullest * width;
-        return "%.0f values in %d bins from %s to %s; most, %.0f, between %s and %s"
-                .formatted(
-                        Arrays.stream(counts).sum(),
-                        counts.length,
-                        TypesetNumber.plain(histogram.from(), width),
-                        axis.with(TypesetNumber.plain(histogram.to(), width)),
-                        most,
-                        TypesetNumber.plain(from, width),
-                        axis.with(TypesetNumber.plain(from + width, width)));
+        return text(
+                "histogram",
+                Arrays.stream(counts).sum(),
+                counts.length,
+                TypesetNumber.plain(histogram.from(), width),
+                axis.with(TypesetNumber.plain(histogram.to(), width)),
+                most,
+                TypesetNumber.plain(from, width),
+                axis.with(TypesetNumber.plain(from + width, width)));
     }
 
     private static String boxPlot(Series.BoxPlot box, Axis axis) {
         double width = box.quantile(1) - box.quantile(0);
         return box.size() == 0
-                ? "no values"
-                : "%d values from %s to %s, median %s, half of them between %s and %s"
-                        .formatted(
-                                box.size(),
-                                TypesetNumber.plain(box.quantile(0), width),
-                                axis.with(TypesetNumber.plain(box.quantile(1), width)),
-                                TypesetNumber.plain(box.quantile(0.5), width),
-                                TypesetNumber.plain(box.quantile(0.25), width),
-                                TypesetNumber.plain(box.quantile(0.75), width));
+                ? text("box.none")
+                : text(
+                        "box",
+                        box.size(),
+                        TypesetNumber.plain(box.quantile(0), width),
+                        axis.with(TypesetNumber.plain(box.quantile(1), width)),
+                        TypesetNumber.plain(box.quantile(0.5), width),
+                        TypesetNumber.plain(box.quantile(0.25), width),
+                        TypesetNumber.plain(box.quantile(0.75), width));
     }
 
     private static String marked(ReferenceLine mark, Figure figure) {
         Axis axis = mark.across() == ReferenceLine.Across.X ? figure.x() : figure.y();
         String at = TypesetNumber.plain(mark.at(), Math.abs(mark.at()));
         String name = mark.label().isBlank() ? axis.label() : mark.label();
-        return "Marked: " + name + " at " + axis.with(at);
+        return text("marked", name, axis.with(at));
     }
 }

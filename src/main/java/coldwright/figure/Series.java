@@ -147,7 +147,7 @@ public sealed interface Series {
                     || x.distinct().size() < 2
                     || y.distinct().size() < 2) {
                 throw new IllegalArgumentException(
-                        "the heat map \"%s\" has %d cells, which are no grid of two columns and rows or more"
+                        "the heat map \"%s\" has %d cells, which aren't a grid of two columns and rows or more"
                                 .formatted(name, x.size()));
             }
         }

@@ -1,9 +1,14 @@
 package coldwright.figure;
 
+import coldwright.words.Words;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Formats numbers as in a book: with a real minus sign, and thin spaces in long numbers. */
+/**
+ * Formats numbers as in a book: with a real minus sign, thin spaces in long numbers, and the
+ * decimal mark of the language shown.
+ */
 public final class TypesetNumber {
     private static final char MINUS = '\u2212';
     private static final char THIN_SPACE = '\u2009';
@@ -60,16 +65,9 @@ public final class TypesetNumber {
      * {@code 0} or {@code −3.4}}
      */
     public static String plain(double value, double width) {
-        String text = among(value, width);
-        int end = text.indexOf('·') < 0 ? text.length() : text.indexOf('·');
-        int kept = end;
-        if (text.lastIndexOf('.', end) >= 0) {
-            while (text.charAt(kept - 1) == '0') {
-                kept--;
-            }
-            kept -= text.charAt(kept - 1) == '.' ? 1 : 0;
-        }
-        return text.substring(0, kept) + text.substring(end);
+        return among(value, width)
+                .replaceFirst("([.,]\\d*?)0+(?=·|$)", "$1")
+                .replaceFirst("[.,](?=·|$)", "");
     }
 
     private static String withPower(double value, double step, int power) {
@@ -97,7 +95,7 @@ public final class TypesetNumber {
             if (whole > 4 && i > 0 && i < whole && (whole - i) % 3 == 0) {
                 text.append(THIN_SPACE);
             }
-            text.append(digits.charAt(i));
+            text.append(i == point ? Words.decimalMark() : digits.charAt(i));
         }
         return text.toString();
     }

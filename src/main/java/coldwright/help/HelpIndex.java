@@ -32,6 +32,7 @@ public final class HelpIndex {
     private static final String JAVA = "java.tsv";
     private static final int COLUMNS = 9;
     private static final Pattern LINE_END = Pattern.compile("\\\\n");
+    private static final HelpIndex THIS = read(resource(BUILT) + "\n" + resource(JAVA));
 
     private final Map<String, List<HelpEntry>> byName = new HashMap<>();
     private final Map<String, Map<String, List<HelpEntry>>> byOwner = new HashMap<>();
@@ -68,16 +69,12 @@ public final class HelpIndex {
         map.computeIfAbsent(key, any -> new ArrayList<>()).add(entry);
     }
 
-    private static final class Loaded {
-        static final HelpIndex INDEX = read(resource(BUILT) + "\n" + resource(JAVA));
-    }
-
     /**
      * The help of this program, read at first use; only Java's own words if the program wasn't
      * built by Maven.
      */
     public static HelpIndex ofThisProgram() {
-        return Loaded.INDEX;
+        return THIS;
     }
 
     /**

@@ -1,6 +1,7 @@
 package coldwright.help;
 
 import coldwright.bench.complete.CompletionProposal;
+import coldwright.words.Words;
 
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -82,7 +83,7 @@ public final class Suggestions {
         if (entries.isEmpty()) {
             String label =
                     proposal.insert().endsWith("(") ? proposal.name() + "(…)" : proposal.insert();
-            String help = proposal.own() ? "declared in a snippet" : "";
+            String help = proposal.own() ? Words.of("help").shown("own") : "";
             return new Suggestion(
                     label, proposal.insert(), proposal.from(), help, Optional.empty());
         }
@@ -90,7 +91,7 @@ public final class Suggestions {
         boolean several = entries.size() > 1;
         String help =
                 several
-                        ? "%s (%d ways to write it)".formatted(first.sentence(), entries.size())
+                        ? Words.of("help").shown("ways", first.sentence(), entries.size())
                         : first.sentence();
         return new Suggestion(
                 TYPES.contains(first.kind()) ? first.name() : first.signature(),

@@ -145,7 +145,7 @@ public final class LessonPack {
         try {
             return zip.getNextEntry();
         } catch (IllegalArgumentException e) {
-            throw new ZipException("a name that is no UTF-8");
+            throw new ZipException("a name that isn't UTF-8");
         }
     }
 

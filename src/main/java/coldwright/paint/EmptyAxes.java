@@ -8,6 +8,7 @@ import coldwright.paint.chart.BarGroups;
 import coldwright.paint.chart.ChartLayout;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.PlotArea;
+import coldwright.words.Words;
 
 import java.util.Arrays;
 import java.util.List;
@@ -35,10 +36,8 @@ public final class EmptyAxes {
     }
 
     private static Figure empty(String title, Axis x, Axis y, List<Series> series) {
-        String words =
-                "Empty axes to draw on: %s%s upright."
-                        .formatted(
-                                x.caption().isBlank() ? "" : x.caption() + " level, ", y.caption());
+        String captions = (x.caption().isBlank() ? "" : x.caption() + "; ") + y.caption();
+        String words = Words.of("paint").shown("empty-axes", captions);
         return new Figure(title, x, y, series, List.of(), words, List.of());
     }
 }

@@ -52,8 +52,8 @@ public final class FigureFiles {
         } else {
             throw new IllegalArgumentException(
                     exhibit instanceof Figure
-                            ? name + " is no figure's file; it must end in .svg, .png or .csv"
-                            : name + " is no drawing's file; it must end in .svg or .png");
+                            ? name + " isn't a figure's file; it must end in .svg, .png or .csv"
+                            : name + " isn't a drawing's file; it must end in .svg or .png");
         }
         Files.createDirectories(file.toAbsolutePath().getParent());
         WholeFile.write(file, bytes);

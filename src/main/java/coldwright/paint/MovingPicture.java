@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
@@ -166,7 +167,7 @@ public record MovingPicture(List<Picture> pictures, double seconds, FigureFormat
                     png = FigureFiles.png(new PixelImage(picture.image()));
                     last = at;
                 }
-                WholeFile.write(part.resolve("%04d.png".formatted(i + 1)), png);
+                WholeFile.write(part.resolve(String.format(Locale.ROOT, "%04d.png", i + 1)), png);
                 if (!goOn.test(i + 1)) {
                     return false;
                 }

@@ -61,7 +61,7 @@ final class SvgPage {
         svg.setAttribute("aria-labelledby", id + "-title " + id + "-desc");
         svg.setAttribute("width", Integer.toString(format.width()));
         svg.setAttribute("height", Integer.toString(format.height()));
-        svg.setAttribute("viewBox", "0 0 %d %d".formatted(format.width(), format.height()));
+        svg.setAttribute("viewBox", "0 0 %s %s".formatted(format.width(), format.height()));
         Node definitions = svg.getFirstChild(); // definitions of all pages: unused
         svg.insertBefore(words("title", title), definitions);
         svg.insertBefore(words("desc", description), definitions);

@@ -87,7 +87,7 @@ public final class Handout implements LessonPart.Visitor {
         for (int i = 0; i < names.size(); i++) {
             LessonStep step = lesson.steps().get(i);
             String heading =
-                    "<h2><span class=\"number\">%d</span> %s</h2>\n"
+                    "<h2><span class=\"number\">%s</span> %s</h2>\n"
                             .formatted(i + 1, HtmlMarkup.line(step.title()));
             html.append("<section>\n");
             step(names.get(i), heading, step.parts());

@@ -98,7 +98,7 @@ record IngredientHandling(Mix mix, List<Amount> amounts) {
                 amounts.stream()
                         .map(Amount::ingredient)
                         .filter(are)
-                        .map(Ingredient::name)
+                        .map(one -> one.phrase().shown())
                         .distinct()
                         .toList();
         int last = names.size() - 1;

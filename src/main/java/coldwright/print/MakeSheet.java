@@ -129,7 +129,7 @@ public final class MakeSheet {
             html.append(
                     "<tr><th scope=\"row\">%s</th><td>%s</td><td>%s</td></tr>\n"
                             .formatted(
-                                    HtmlMarkup.line(amount.ingredient().name()),
+                                    HtmlMarkup.line(amount.ingredient().phrase().shown()),
                                     MakeSheetText.mass(amount.massG()),
                                     HtmlMarkup.line(spoons.orElse(word("weigh")))));
         }

@@ -11,6 +11,7 @@ import coldwright.science.freezer.Stage;
 import coldwright.science.standards.Cooling;
 import coldwright.science.standards.Pasteurisation;
 import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -93,9 +94,9 @@ final class MakeSteps {
         step(
                 "pasteurise",
                 rule.rule(),
-                rule.holdAt(HEAT_C[0]).listedAt(),
+                rule.holdAt(HEAT_C[0]).listedAt().replace('.', Words.decimalMark()),
                 time(rule.holdAt(HEAT_C[0]).seconds()),
-                rule.holdAt(HEAT_C[1]).listedAt(),
+                rule.holdAt(HEAT_C[1]).listedAt().replace('.', Words.decimalMark()),
                 time(rule.holdAt(HEAT_C[1]).seconds()));
     }
 
@@ -140,7 +141,7 @@ final class MakeSteps {
 
     private static String minutes(List<Double> minutes) {
         return minutes.stream()
-                .map(minute -> DisplayText.decimals(0, minute))
+                .map(minute -> Words.decimals(0, minute))
                 .collect(Collectors.joining(", "));
     }
 

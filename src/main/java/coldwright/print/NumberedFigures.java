@@ -3,9 +3,9 @@ package coldwright.print;
 import static coldwright.print.HtmlMarkup.text;
 
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureDescription;
 import coldwright.paint.EmptyAxes;
 import coldwright.paint.FigureFiles;
 import coldwright.paint.style.FigureFormat;
@@ -158,7 +158,7 @@ final class NumberedFigures {
     private static String caption(Drawing drawing, List<Integer> moments) {
         String times =
                 moments.stream()
-                        .map(i -> FigureDescription.time(drawing, i))
+                        .map(i -> DrawingDescription.time(drawing, i))
                         .filter(time -> !time.isEmpty())
                         .collect(Collectors.joining(", "));
         return moments.size() > 1 && !times.isEmpty()

@@ -7,8 +7,8 @@ import coldwright.figure.Figure;
 import coldwright.lesson.ExpectedAnswer;
 import coldwright.lesson.LessonPart;
 import coldwright.paint.EmptyAxes;
+import coldwright.words.Words;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 
@@ -108,7 +108,7 @@ final class QuestionSheet {
     }
 
     static String number(double value) {
-        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString().replace('-', '−');
+        return Words.written(Words.shown(), Words.number(value));
     }
 
     /**

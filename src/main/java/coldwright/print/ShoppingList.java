@@ -25,7 +25,7 @@ final class ShoppingList {
         var densityKgPerL = amount.ingredient().densityKgPerL();
         boolean poured = IngredientHandling.isWet(amount.ingredient()) && densityKgPerL.isPresent();
         double weighedG = rounded(amount.massG());
-        String name = amount.ingredient().name();
+        String name = amount.ingredient().phrase().shown();
         return poured
                 ? MakeSheetText.word(
                         "buy.poured",

@@ -17,7 +17,7 @@ final class SourceNotes {
             sources.add(tidy);
             at = sources.size() - 1;
         }
-        return "\u00A0<sup><a href=\"#source-%d\">%d</a></sup>".formatted(at + 1, at + 1);
+        return "\u00A0<sup><a href=\"#source-%s\">%s</a></sup>".formatted(at + 1, at + 1);
     }
 
     String html() {
@@ -30,7 +30,7 @@ final class SourceNotes {
                                 .formatted(text("sources")));
         for (int i = 0; i < sources.size(); i++) {
             html.append(
-                    "<li id=\"source-%d\">%s</li>\n"
+                    "<li id=\"source-%s\">%s</li>\n"
                             .formatted(i + 1, HtmlMarkup.line(sources.get(i))));
         }
         return html.append("</ol>\n</section>\n").toString();

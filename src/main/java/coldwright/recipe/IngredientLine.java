@@ -283,9 +283,9 @@ public final class IngredientLine {
         String word = doubt.get();
         Phrase why =
                 word.endsWith("%")
-                        ? phrase("why.percent", ingredient.name(), word.replace(" %", ""))
+                        ? phrase("why.percent", ingredient.phrase(), word.replace(" %", ""))
                         : phrase("why.word", word);
-        Phrase label = phrase("choice.without", ingredient.name(), word);
+        Phrase label = phrase("choice.without", ingredient.phrase(), word);
         return LineReading.ask(
                 text,
                 amount,
@@ -313,7 +313,7 @@ public final class IngredientLine {
         Weighing.of(some, ingredient, "")
                 .parts(ingredient)
                 .forEach(parts -> choices.add(choice(parts)));
-        return LineReading.ask(text, "", name, phrase("why.nothing", ingredient.name()), choices);
+        return LineReading.ask(text, "", name, phrase("why.nothing", ingredient.phrase()), choices);
     }
 
     /** Unknown, understood or to be chosen, by the number of readings. */
@@ -335,12 +335,12 @@ public final class IngredientLine {
         List<Object> labels = new ArrayList<>();
         for (Part part : parts) {
             double mass = Math.round(part.massG() * 10) / 10.0;
-            labels.add(phrase("choice", mass, part.ingredient().name()));
+            labels.add(phrase("choice", mass, part.ingredient().phrase()));
         }
         return new Choice(phrase("choice.all", labels), parts);
     }
 
     private static Choice leave(Ingredient ingredient) {
-        return new Choice(phrase("choice.leave", ingredient.name()), List.of());
+        return new Choice(phrase("choice.leave", ingredient.phrase()), List.of());
     }
 }

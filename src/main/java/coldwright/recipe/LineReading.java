@@ -5,6 +5,8 @@ import coldwright.words.Phrase;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a line of a recipe was understood as.
@@ -47,7 +49,14 @@ public record LineReading(
      * @param how how the mass follows from what was written, such as {@code 2 × 18 g}
      * @param source source of the household measure or the density; empty for a weight
      */
-    public record Part(Ingredient ingredient, double massG, Phrase how, String source) {}
+    public record Part(Ingredient ingredient, double massG, Phrase how, String source) {
+        /** The source in the language shown, as far as it is a common one. */
+        public String sourceShown() {
+            return Stream.of(source.split("; "))
+                    .map(one -> Phrase.named("recipe", "source", one).shown())
+                    .collect(Collectors.joining("; "));
+        }
+    }
 
     /**
      * One of the readings to choose from.

@@ -1,6 +1,6 @@
 package coldwright.recipe;
 
-import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +48,6 @@ record Quantity(
 
     /** The number and its unit, such as {@code 2 tbsp}. */
     String words() {
-        return (DisplayText.number(count()) + " " + unit.map(CookingUnit::name).orElse("")).strip();
+        return (Words.number(count()) + " " + unit.map(CookingUnit::name).orElse("")).strip();
     }
 }

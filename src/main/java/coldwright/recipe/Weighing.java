@@ -131,7 +131,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
                     : both(phrase("why.bare"), grams, pieces.options.get(0));
         }
         if (quantity.count() < 5 || !UNCOUNTED.contains(ingredient.kind())) {
-            return nothing(phrase("unknown.measure", quantity.text(), ingredient.name()));
+            return nothing(phrase("unknown.measure", quantity.text(), ingredient.phrase()));
         }
         return isLiquid(ingredient)
                 ? both(
@@ -148,7 +148,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
             volume(quantity, millilitres, unit, ingredient, line).ifPresent(all::add);
         }
         return all.isEmpty()
-                ? nothing(phrase("unknown.volume", quantity.words(), ingredient.name()))
+                ? nothing(phrase("unknown.volume", quantity.words(), ingredient.phrase()))
                 : new Weighing(all, Optional.of(phrase("why.unit", unit.name())));
     }
 
@@ -261,7 +261,7 @@ record Weighing(List<Weight> options, Optional<Phrase> why) {
                             CookingUnit.PIECE,
                             ingredient,
                             line);
-            default -> nothing(phrase("unknown.measure", unit.name(), ingredient.name()));
+            default -> nothing(phrase("unknown.measure", unit.name(), ingredient.phrase()));
         };
     }
 

@@ -1,7 +1,7 @@
 package coldwright.science;
 
-import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
+import coldwright.words.Words;
 
 import java.util.Arrays;
 
@@ -84,7 +84,7 @@ public final class Require {
      * @return at most six significant digits, such as {@code −2.64}
      */
     public static String format(double value) {
-        return DisplayText.number(value);
+        return Words.number(value);
     }
 
     /**

@@ -31,7 +31,7 @@ public final class BagAcross {
     private static final double SAME_C = 0.05;
 
     private static final String SOURCE =
-            "Temperatures: the plan's own march; films drawn as thick as heat needs to cross them at rest";
+            "Temperatures: the plan's calculation; films drawn as thick as the layers at rest with the same resistance to heat";
 
     private BagAcross() {}
 

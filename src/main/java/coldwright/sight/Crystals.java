@@ -27,7 +27,7 @@ final class Crystals {
     private static final double CLOSER = 1.5;
 
     private static final String SOURCE =
-            "Crystals: population balance with coarsening by Gibbs–Thomson and diffusion (Lifshitz, Slyozov and Wagner), within a factor of 2 in rate; ice by the freezing curve; outlines drawn, not reckoned";
+            "Crystals: population balance with coarsening by Gibbs–Thomson and diffusion (Lifshitz, Slyozov and Wagner), within a factor of 2 in rate; ice by the freezing curve; outlines drawn, not calculated";
 
     private Crystals() {}
 

@@ -42,9 +42,9 @@ public final class Microscope {
     private static final int MOST_DISCS = 24_000;
 
     private static final String SIZES =
-            "Globule sizes: P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and Biochemistry; a log-normal, places by chance";
+            "Globule sizes: P. F. Fox and P. L. H. McSweeney, Dairy Chemistry and Biochemistry; a log-normal distribution, random positions";
     private static final String CLUMPING =
-            "Clumping: M. von Smoluchowski's meeting by shear, a trend; the shape of the clusters is drawn, not calculated";
+            "Clumping: collisions by shear after M. von Smoluchowski, a trend; the shape of the clusters is drawn, not calculated";
 
     private static final Tint SINGLE = Tint.of(Tint.Role.FAT);
     private static final Tint CLUMPED = Tint.of(Tint.Role.CLUMPED_FAT);

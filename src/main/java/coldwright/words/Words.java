@@ -187,11 +187,21 @@ public final class Words {
         return number.matches("[−-]?[0-9]+\\.[0-9]+") ? number.replace('.', mark) : number;
     }
 
+    /** The decimal mark of the language shown. */
+    public static char decimalMark() {
+        return written(shown, "0.0").charAt(1);
+    }
+
     /** A number with so many decimals and a true minus, never before zero. */
     public static String decimals(int places, double value) {
         String text = String.format(Locale.ROOT, "%." + places + "f", value);
         String plain = text.matches("-0(\\.0+)?") ? text.substring(1) : text;
         return plain.replace('-', '−');
+    }
+
+    /** The same with the decimal mark of the language shown. */
+    public static String shown(int places, double value) {
+        return written(shown, decimals(places, value));
     }
 
     /** A number with at most six significant digits and a true minus, such as {@code −2.64}. */
@@ -208,7 +218,7 @@ public final class Words {
         BigDecimal rounded =
                 BigDecimal.valueOf(Math.abs(value)).round(new MathContext(6)).stripTrailingZeros();
         boolean plain = Math.abs(value) >= 1e-4 && Math.abs(value) < 1e12;
-        String text = plain ? rounded.toPlainString() : rounded.toString();
+        String text = (plain ? rounded.toPlainString() : rounded.toString()).replace('-', '−');
         return value < 0 ? "−" + text : text;
     }
 

@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.words.Words;
+
 import com.fasterxml.jackson.jr.ob.JSON;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -96,19 +99,22 @@ class BatchSchemaTest {
         assertFalse(milk.get("source").toString().isEmpty(), "a volume has the density's source");
     }
 
-    @Test
-    void jsonHasThePointAndItsOwnDigitsUnderAnyLocale() throws IOException {
-        Path file = RECIPES.resolve("batches/sorbet.batch");
+    @ParameterizedTest
+    @ValueSource(strings = {"batches/sorbet.batch", "recipes/06-american-coconut-lime.txt"})
+    void jsonIsTheSameUnderAnyLocale(String name) throws IOException {
+        Path file = RECIPES.resolve(name);
         String usual = json(file);
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            Words.show(Locale.GERMAN);
             assertEquals(usual, json(file));
             RecipeFile read = RecipeFileReader.read(file, file.toString());
             assertFalse(
                     RecipeFileWriter.text(read.recipe().times(1.37), BatchLineage.NONE)
                             .matches("(?s).*[\u0660-\u0669\u066b].*"));
         } finally {
+            Words.show(Locale.ENGLISH);
             Locale.setDefault(before);
         }
     }

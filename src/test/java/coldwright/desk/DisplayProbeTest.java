@@ -35,12 +35,11 @@ class DisplayProbeTest {
     @Test
     void withoutAScreenOneSentenceIsSaidAndNothingElse() throws Exception {
         assertEquals(
-                "No window can be opened here: DISPLAY is not set, so no screen is known; set it to"
-                        + " one, such as :0.\n",
+                "No window can be opened here: DISPLAY isn’t set. Set it to a screen, such as :0.\n",
                 said(Map.of()));
         assertEquals(
                 "No window can be opened here: only WAYLAND_DISPLAY is set, and the window needs"
-                        + " X11; start XWayland, which sets DISPLAY.\n",
+                        + " X11. Start XWayland, which sets DISPLAY.\n",
                 said(Map.of("WAYLAND_DISPLAY", "wayland-0")));
     }
 
@@ -49,7 +48,10 @@ class DisplayProbeTest {
         String said = said(Map.of("DISPLAY", ":98"));
         assertEquals(1, said.lines().count(), said);
         // where GTK or X11 itself is missing, that is said first
-        assertTrue(said.contains("\":98\", does not answer") || said.contains("libgtk-3-0"), said);
+        assertTrue(
+                said.contains("“:98” that DISPLAY names doesn’t answer")
+                        || said.contains("libgtk-3-0"),
+                said);
     }
 
     @Test
@@ -66,9 +68,9 @@ class DisplayProbeTest {
                                         new UnsatisfiedLinkError(
                                                 "no glass in java.library.path: x")),
                                 "")
-                        .contains("install GTK 3 and X11"));
+                        .contains("Install GTK 3 and X11"));
         assertEquals(
-                "No window can be opened here: the window toolkit says \"odd\".",
+                "No window can be opened here. The window toolkit reports “odd”.",
                 DisplayProbe.why(new IllegalArgumentException("odd"), ""));
     }
 

@@ -71,7 +71,7 @@ class FigureKindsTest {
     @Test
     void whatIsNoSuchFigureIsRefused() {
         assertEquals(
-                "the heat map \"h\" has 3 cells, which are no grid of two columns and rows or more",
+                "the heat map \"h\" has 3 cells, which aren't a grid of two columns and rows or more",
                 refusal(
                         () ->
                                 Figure.of("")

@@ -129,7 +129,7 @@ class DrawingPainterTest {
         FigureFiles.write(drawing, 0, folder.resolve("a.png"));
         assertEquals((byte) 0x89, Files.readAllBytes(folder.resolve("a.png"))[0]);
         assertEquals(
-                "a.csv is no drawing's file; it must end in .svg or .png",
+                "a.csv isn't a drawing's file; it must end in .svg or .png",
                 refusal(() -> FigureFiles.write(drawing, 0, folder.resolve("a.csv"))));
         assertEquals(
                 "moment is 2; the drawing \"Globules\" has moments 0 to 1",

@@ -149,7 +149,7 @@ class FigureFilesTest {
     @Test
     void anotherEndingIsRefused() {
         assertEquals(
-                "figure.gif is no figure's file; it must end in .svg, .png or .csv",
+                "figure.gif isn't a figure's file; it must end in .svg, .png or .csv",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> FigureFiles.write(FIGURE, 0, folder.resolve("figure.gif")))

@@ -234,7 +234,7 @@ class HandoutTest {
         Pages.requireSound(html);
         assertEquals(2, html.split("<figure class=\"empty\">", -1).length - 1, html);
         assertTrue(html.contains(">Brown</text>"), html);
-        assertTrue(html.contains("Empty axes to draw on: time, min level, colour upright."), html);
+        assertTrue(html.contains("Empty axes to draw on: time, min; colour."), html);
         assertTrue(html.contains(">0.5</text>"), "the y axis has numbers between its ends");
         assertTrue(html.contains(">time, min</text>"), html);
         assertFalse(html.contains("class=\"line\">\u00A0</p>"), html);

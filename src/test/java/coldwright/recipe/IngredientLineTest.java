@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -42,6 +43,33 @@ class IngredientLineTest {
         assertEquals(massG, read.massG(), 0.01 * massG);
         assertEquals(name, read.parts().get(0).ingredient().name());
         assertEquals(how, read.parts().get(0).how().english());
+    }
+
+    /** What a German window writes into a recipe, it reads again as the same ingredient. */
+    @Test
+    void eachIngredientIsReadByItsGermanName() {
+        List<String> others = new ArrayList<>();
+        for (Ingredient one : Shelf.all()) {
+            String name = one.phrase().in(Locale.GERMAN);
+            List<LineReading.Part> parts = IngredientLine.read("100 g " + name).parts();
+            boolean read = parts.size() == 1 && parts.get(0).ingredient().equals(one);
+            if (!read || Shelf.named(name).filter(one::equals).isEmpty()) {
+                others.add(name);
+            }
+        }
+        assertEquals(List.of(), others);
+    }
+
+    @Test
+    void eachIngredientOfTheShelfHasAGermanName() {
+        assertEquals(
+                List.of(),
+                Shelf.all().stream()
+                        .filter(
+                                one ->
+                                        !one.phrase().key().startsWith("name.")
+                                                || !one.phrase().english().equals(one.name()))
+                        .toList());
     }
 
     @Test
@@ -81,9 +109,9 @@ class IngredientLineTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "100 g chocolate ice cream | There is no “chocolate ice cream” in the larder. Choose one of these, or describe it as your own.",
-                "100 g xyzzyqwv | There is no “xyzzyqwv” in the larder. Describe it as your own.",
-                "1 cup hazelnut chocolate pralines | There is no “hazelnut chocolate pralines” in the larder. Choose one of these, or describe it as your own.",
+                "100 g chocolate ice cream | “chocolate ice cream” isn’t on the shelf. Choose one of these, or describe it as your own.",
+                "100 g xyzzyqwv | “xyzzyqwv” isn’t on the shelf. Describe it as your own.",
+                "1 cup hazelnut chocolate pralines | “hazelnut chocolate pralines” isn’t on the shelf. Choose one of these, or describe it as your own.",
                 "10 peppercorns | It isn’t known how much one of these weighs: 10, black pepper. Weigh it.",
                 "20000 kg sugar | 20000 kg is more than ten tonnes. Write a smaller amount."
             })

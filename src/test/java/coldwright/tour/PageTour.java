@@ -7,6 +7,7 @@ import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -51,6 +52,11 @@ public final class PageTour {
         press("batch.page");
         Hands.settle(3_000);
         picture(pictures, stage, "5-batch");
+        press("batch.new");
+        picture(pictures, stage, "5-batch-new");
+        press("batch.example.CARAMEL");
+        Hands.settle(3_000);
+        picture(pictures, stage, "5-batch-example");
         pressWord("Coldwright");
         Hands.act(() -> ((Button) found(look("home-lesson")).orElseThrow()).fire());
         Hands.settle(1_500);
@@ -60,6 +66,8 @@ public final class PageTour {
         Hands.act(() -> found(look("term")).ifPresent(PageTour::ask));
         picture(pictures, stage, "7-term");
         Hands.act(() -> Hands.key(stage.getScene().getRoot(), KeyCode.ESCAPE));
+        press("handout");
+        picture(pictures, stage, "7-print");
         press("classroom.open");
         Hands.settle(1_500);
         press("classroom.next");
@@ -104,10 +112,10 @@ public final class PageTour {
         Optional<Node> button =
                 found(
                         node ->
-                                node instanceof Button one
+                                node instanceof ButtonBase one
                                         && ((Labeled) one).getText().equals(word)
                                         && Hands.isSeen(node));
-        button.ifPresent(one -> ((Button) one).fire());
+        button.ifPresent(one -> ((ButtonBase) one).fire());
         return button.isPresent();
     }
 }

@@ -52,7 +52,7 @@ public record RecordWire<T>(Class<T> type, int mostItems, int mostBytes) {
     public T read(DataInput in) throws IOException {
         WireReader wire = new WireReader(LIMITS, in);
         if (wire.whole() != OPENING) {
-            throw new MalformedWireException("what came from the bench is no message");
+            throw new MalformedWireException("what came from the bench isn't a message");
         }
         try {
             return type.cast(read(type, wire));

@@ -98,11 +98,11 @@ final class BatchFiguresView extends VBox {
                                 () -> reveal.accept(daysPlate)));
         getChildren().addAll(examples, content);
         for (RecipeExample one : RecipeExample.values()) {
+            String name = Messages.of("batch.example." + one.name());
             example.getChildren()
                     .add(
                             TextControls.button(
-                                    Messages.of("batch.example." + one.name()),
-                                    () -> batch.change("", one.recipe())));
+                                    name, () -> batch.change("", one.recipe().called(name))));
         }
         InputFields.say(examples, Messages.of("batch.example"), "brew-fact");
         examples.getChildren().add(example);

@@ -1,7 +1,6 @@
 package coldwright.desk.batch;
 
 import coldwright.batch.RecipeLine;
-import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Shelf;
 
 import javafx.geometry.Side;
@@ -75,7 +74,8 @@ final class IngredientCompletion {
             return List.of();
         }
         Stream<String> exact =
-                new RecipeLine("", start).ingredient().value().map(Ingredient::name).stream();
+                new RecipeLine("", start)
+                        .ingredient().value().map(one -> one.phrase().shown()).stream();
         Stream<String> beginning = matching(own, name -> name.startsWith(start));
         Stream<String> containing = matching(own, name -> name.contains(" " + start));
         return Stream.of(exact, beginning, containing)
@@ -95,6 +95,6 @@ final class IngredientCompletion {
                                 one ->
                                         fits.test(one.name())
                                                 || one.aliases().stream().anyMatch(fits))
-                        .map(Ingredient::name));
+                        .map(one -> one.phrase().shown()));
     }
 }

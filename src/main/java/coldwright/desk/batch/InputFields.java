@@ -106,7 +106,8 @@ final class InputFields {
                     .add(TextControls.button(one.label().shown(), () -> choose.accept(one)));
         }
         for (Ingredient one : names) {
-            choices.getChildren().add(TextControls.button(one.name(), () -> take.accept(one)));
+            choices.getChildren()
+                    .add(TextControls.button(one.phrase().shown(), () -> take.accept(one)));
         }
         return choices;
     }

@@ -141,7 +141,7 @@ final class RecipeLineView extends VBox {
 
     private static String how(LineReading.Part part) {
         String how = part.how().shown();
-        return part.source().isEmpty() ? how : how + " (" + part.source() + ")";
+        return part.source().isEmpty() ? how : how + " (" + part.sourceShown() + ")";
     }
 
     /** Buttons for an amount that may mean two things, or for names like an unknown one. */
@@ -152,7 +152,7 @@ final class RecipeLineView extends VBox {
                         is.reading().map(LineReading::choices).orElse(List.of()),
                         this::choose,
                         unknown ? IngredientLine.similar(is.name(), own.values()) : List.of(),
-                        one -> take(one.name()));
+                        one -> take(one.phrase().shown()));
         if (!choices.getChildren().isEmpty()) {
             TextControls.show(meant, true);
             meant.getChildren().add(choices);

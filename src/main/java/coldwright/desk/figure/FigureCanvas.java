@@ -5,8 +5,8 @@ import coldwright.desk.figure.model.FigureReadout;
 import coldwright.desk.figure.model.FigureReadout.ImagePoint;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureDescription;
 import coldwright.paint.style.PlotArea;
 
 import javafx.scene.AccessibleRole;
@@ -87,7 +87,7 @@ final class FigureCanvas extends ImagePane {
     static String moment(FigureModel model) {
         if (model.drawn() != null && model.drawn().exhibit() instanceof Drawing drawing) {
             int at = model.play().moment().get();
-            String time = FigureDescription.time(drawing, at);
+            String time = DrawingDescription.time(drawing, at);
             String label = drawing.moments().isEmpty() ? "" : drawing.moments().get(at).label();
             return time.isEmpty() || label.isEmpty() ? time + label : time + ": " + label;
         }

@@ -57,7 +57,7 @@ final class FigureTableView extends TableView<List<String>> {
         boolean numbers =
                 table.rows().stream()
                         .map(row -> row.get(index))
-                        .allMatch(text -> text.matches("[−0-9.\u2009·⁰¹²³⁴⁵⁶⁷⁸⁹⁻∞–]*"));
+                        .allMatch(text -> text.matches("[−0-9.,\u2009·⁰¹²³⁴⁵⁶⁷⁸⁹⁻∞–]*"));
         column.getStyleClass().add(numbers ? "data-number" : "data-word");
         return column;
     }

@@ -1,5 +1,7 @@
 package coldwright.desk.glossary;
 
+import coldwright.words.Words;
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -24,6 +26,8 @@ public final class Glossary {
     private static final Pattern LESSON = Pattern.compile("\\[.*]\\(../lessons/(.+)\\.md\\)");
     private static final Pattern TWO_NAMES = Pattern.compile("(.+) \\((.+)\\)");
 
+    private static final Glossary THIS = new Glossary(page());
+
     private final List<GlossaryTerm> terms = new ArrayList<>();
     private final Map<String, GlossaryTerm> byWords = new HashMap<>();
     private final String rest;
@@ -44,11 +48,7 @@ public final class Glossary {
 
     /** The glossary that comes with the program; without terms if none does. */
     public static Glossary ofThisProgram() {
-        return Holder.GLOSSARY;
-    }
-
-    private static final class Holder {
-        static final Glossary GLOSSARY = new Glossary(page());
+        return THIS;
     }
 
     private static String page() {
@@ -115,8 +115,14 @@ public final class Glossary {
         return List.copyOf(terms);
     }
 
-    /** The page without its table, as CommonMark. */
+    /** The page without its table, as CommonMark, in the language shown. */
     public String rest() {
-        return rest;
+        return shown("rest", rest);
+    }
+
+    /** A text in the language shown; the English one if there is no translation. */
+    static String shown(String key, String english) {
+        String text = Words.of("desk.glossary").shown(key);
+        return text.equals(key) ? english : text;
     }
 }

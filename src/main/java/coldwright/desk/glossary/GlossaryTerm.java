@@ -8,4 +8,15 @@ import java.util.Optional;
  * of the lesson that teaches it.
  */
 public record GlossaryTerm(
-        String name, String meaning, String calculatedBy, Optional<String> lesson) {}
+        String name, String meaning, String calculatedBy, Optional<String> lesson) {
+
+    /** The same in the language shown, with the English name in brackets. */
+    public GlossaryTerm shown() {
+        String key = name.replace(' ', '-');
+        return new GlossaryTerm(
+                Glossary.shown("name." + key, name),
+                Glossary.shown("meaning." + key, meaning),
+                Glossary.shown("by." + key, calculatedBy),
+                lesson);
+    }
+}

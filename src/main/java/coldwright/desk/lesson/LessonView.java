@@ -98,7 +98,7 @@ public final class LessonView extends ScrollPage {
 
     /** Scrolls a step to the top of the page. */
     public void goTo(StepModel step) {
-        while (steps.size() < step.number()) {
+        while (steps.size() < model.steps().size()) {
             setNext();
         }
         applyCss();

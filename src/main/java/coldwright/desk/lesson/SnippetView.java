@@ -11,6 +11,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.figure.UnitConversion;
+import coldwright.words.Words;
 import coldwright.workbook.settings.BenchLimit;
 
 import javafx.animation.Animation;
@@ -28,8 +29,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
-
-import java.util.Locale;
 
 /** A snippet: its editor, its buttons, and the outcome of its run. */
 final class SnippetView extends VBox {
@@ -209,7 +208,7 @@ final class SnippetView extends VBox {
     }
 
     private String running() {
-        String time = seconds(model.runningS(), 1);
+        String time = Words.shown(1, model.runningS()) + "\u00A0s";
         String first = model.progress().get();
         return first.isEmpty() ? Messages.of("snippet.runs", time) : first + ", " + time;
     }
@@ -226,11 +225,8 @@ final class SnippetView extends VBox {
             return Messages.of("snippet.out-of-date");
         }
         return run.outcome().finished()
-                ? Messages.of("snippet.ran", seconds(run.elapsed().toNanos() / 1e9, 2))
+                ? Messages.of(
+                        "snippet.ran", Words.shown(2, run.elapsed().toNanos() / 1e9) + "\u00A0s")
                 : Messages.of("snippet.not-to-end");
-    }
-
-    private static String seconds(double seconds, int places) {
-        return String.format(Locale.ROOT, "%." + places + "f\u00A0s", seconds);
     }
 }

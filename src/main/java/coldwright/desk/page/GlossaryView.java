@@ -41,7 +41,7 @@ final class GlossaryView extends ScrollPage {
         add(TextControls.label(Messages.of("glossary"), "lesson-title"), search, none, list);
         TextControls.show(none, false);
         for (GlossaryTerm term : Glossary.ofThisProgram().terms()) {
-            entries.put(term, entry(term));
+            entries.put(term.shown(), entry(term.shown()));
         }
         list.getChildren().addAll(entries.values());
         LessonReader.read("glossary.md", Glossary.ofThisProgram().rest())

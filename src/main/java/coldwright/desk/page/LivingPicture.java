@@ -6,7 +6,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.figure.UnitConversion;
-import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -74,16 +74,14 @@ final class LivingPicture extends VBox {
         sorbet = HomeSorbet.with(grams);
         UnitConversion units = state.figureSettings().units().get();
         String mass =
-                units.ounces()
-                        ? DisplayText.decimals(1, units.value(grams, "g"))
-                        : DisplayText.decimals(0, grams);
+                units.ounces() ? Words.shown(1, units.value(grams, "g")) : Words.shown(0, grams);
         amount.setText(Typography.of(mass + " " + units.unit("g")));
         sentence.setText(
                 Typography.of(
                         Messages.of(
                                 "home.picture.sentence",
                                 temperature(HomeSorbet.FREEZER_C),
-                                DisplayText.decimals(0, sorbet.icePercent()),
+                                Words.shown(0, sorbet.icePercent()),
                                 sorbet.firmness().phrase().shown())));
         drawing.setAccessibleText(Messages.of("home.picture.spoken", sentence.getText()));
         drawing.requestLayout();
@@ -91,7 +89,7 @@ final class LivingPicture extends VBox {
 
     private String temperature(double celsius) {
         UnitConversion units = state.figureSettings().units().get();
-        return DisplayText.decimals(0, units.value(celsius, "°C")) + " " + units.unit("°C");
+        return Words.shown(0, units.value(celsius, "°C")) + " " + units.unit("°C");
     }
 
     /** The curve on the left, the crystals on the right. */

@@ -40,7 +40,7 @@ final class TermPopover extends VBox {
                 TermEvent.ASKED,
                 event -> {
                     event.consume();
-                    show(event.term(), (Node) event.getTarget());
+                    show(event.term().shown(), (Node) event.getTarget());
                 });
     }
 

@@ -6,6 +6,7 @@ import coldwright.paint.style.ColourScale;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureTheme;
 import coldwright.paint.style.SeriesStyle;
+import coldwright.words.Words;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -20,9 +21,6 @@ import java.util.Optional;
  * last; in rows above the plot, where they cover no data.
  */
 record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
-    /** The name of the earlier figure. */
-    static final String EARLIER = "earlier";
-
     private static final double SAMPLE_EMS = 2.1;
     private static final double SMALL_SAMPLE_EMS = 0.85;
     private static final double AFTER_SAMPLE_EMS = 0.5;
@@ -55,7 +53,7 @@ record ChartLegend(List<Entry> entries, FigureFont type, FigureTheme theme) {
                 was ->
                         entries.add(
                                 new Entry(
-                                        EARLIER,
+                                        Words.of("paint").shown("earlier"),
                                         was.series().get(0).getClass(),
                                         SeriesStyle.of(0, 0, figureTheme).earlier())));
         return new ChartLegend(entries, type, figureTheme);

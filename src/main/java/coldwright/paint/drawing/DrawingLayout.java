@@ -1,7 +1,7 @@
 package coldwright.paint.drawing;
 
 import coldwright.figure.Drawing;
-import coldwright.figure.FigureDescription;
+import coldwright.figure.DrawingDescription;
 import coldwright.paint.style.FigureFont;
 import coldwright.paint.style.FigureFormat;
 import coldwright.paint.style.FigureTheme;
@@ -95,7 +95,7 @@ public record DrawingLayout(
     }
 
     private static String accessibleText(Drawing drawing, int moment) {
-        String when = FigureDescription.time(drawing, moment);
+        String when = DrawingDescription.time(drawing, moment);
         String said = drawing.moments().get(moment).label();
         return when.isEmpty() || said.isEmpty() ? when + said : when + " · " + said;
     }

@@ -17,7 +17,7 @@ public record AmountChange(double massG, Ingredient ingredient) {
                 "science.balance",
                 massG < 0 ? "take-out" : "add",
                 Rounded.tenth(Math.abs(massG)),
-                ingredient.name());
+                ingredient.phrase());
     }
 
     @Override

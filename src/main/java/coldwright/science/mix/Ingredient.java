@@ -1,6 +1,7 @@
 package coldwright.science.mix;
 
 import coldwright.science.Require;
+import coldwright.words.Phrase;
 
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,11 @@ public record Ingredient(
         aliases = List.copyOf(aliases);
         allergens = Set.copyOf(allergens);
         measures = List.copyOf(measures);
+    }
+
+    /** Its name in any language; an ingredient of one's own keeps the name it was given. */
+    public Phrase phrase() {
+        return Phrase.named("science.mix.shelf", "name", name);
     }
 
     /** An ingredient of one's own, of unknown kind and diet, without household measures. */

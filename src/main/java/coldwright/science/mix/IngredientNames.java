@@ -76,7 +76,11 @@ final class IngredientNames {
                         () -> {
                             List<Ingredient> near = nearest(name);
                             String key = near.isEmpty() ? "fault.not-on-shelf" : "fault.nearest";
-                            return Require.fault("science.mix", key, name.strip(), near);
+                            return Require.fault(
+                                    "science.mix",
+                                    key,
+                                    name.strip(),
+                                    near.stream().map(Ingredient::phrase).toList());
                         });
     }
 

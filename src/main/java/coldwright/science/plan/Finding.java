@@ -97,7 +97,7 @@ public record Finding(
                     phrase(
                             "why.OFF_DIET",
                             state.diet().excludedFrom(state.batch()).stream()
-                                    .map(Ingredient::name)
+                                    .map(Ingredient::phrase)
                                     .toList());
             case COARSE_CRYSTALS, STORAGE ->
                     phrase("why." + fault.name(), value, range.most(), range.sourcePhrase());
@@ -169,7 +169,7 @@ public record Finding(
                                 share ->
                                         phrase(
                                                 "brings",
-                                                share.getKey().name(),
+                                                share.getKey().phrase(),
                                                 (double) Math.round(share.getValue())))
                         .toList();
         boolean ice = quantity == Quantity.ICE || quantity == Quantity.ICE_IN_THE_COLD;

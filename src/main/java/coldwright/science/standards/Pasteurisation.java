@@ -134,7 +134,7 @@ public enum Pasteurisation {
          * figure: {@code 68.4 °C (155 °F)}}
          */
         public String listedAt() {
-            return "%s °C (%d °F)"
+            return "%s °C (%s °F)"
                     .formatted(
                             roundedUp(listedTemperatureC),
                             Math.round(listedTemperatureC * 1.8 + 32));

@@ -102,7 +102,7 @@ public final class PlainProse extends AbstractVisitor {
         Integer start = list.getMarkerStartNumber();
         int number = start == null ? 1 : start;
         for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
-            String mark = "%3d. ".formatted(number++);
+            String mark = "%3s. ".formatted(number++);
             within(mark, " ".repeat(mark.length()), item);
         }
     }

@@ -3,8 +3,8 @@ package coldwright.terminal.walk;
 import static coldwright.terminal.console.ConsoleText.text;
 
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Exhibit;
-import coldwright.figure.FigureDescription;
 import coldwright.paint.FigureFiles;
 import coldwright.text.TemporaryFolders;
 
@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The folder for a walk's figures; a temporary one is created with the first figure. */
@@ -71,7 +72,7 @@ public final class FigureFolder {
         String name = FigureFiles.nameFor(exhibit, format);
         int end = name.length() - format.length() - 1;
         String full = name.substring(0, end) + momentName(exhibit, moment) + name.substring(end);
-        return folder.orElseThrow().resolve("%02d-%s".formatted(count, full));
+        return folder.orElseThrow().resolve(String.format(Locale.ROOT, "%02d-%s", count, full));
     }
 
     /** Such as {@code -3-at-12-min}; empty for a drawing that does not change. */
@@ -80,7 +81,7 @@ public final class FigureFolder {
             return "";
         }
         String time =
-                FigureDescription.time(drawing, moment)
+                DrawingDescription.time(drawing, moment)
                         .replaceAll("[^A-Za-z0-9.]+", "-")
                         .replaceAll("^-|-$", "");
         return "-" + (moment + 1) + (time.isEmpty() ? "" : "-at-" + time);

@@ -1,7 +1,7 @@
 package coldwright.workbook.handin;
 
 import coldwright.lesson.ExpectedAnswer;
-import coldwright.text.DisplayText;
+import coldwright.words.Words;
 
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -39,10 +39,10 @@ public enum PredictionOutcome {
                 several -> several.words(several.right()),
                 amount -> {
                     String unit = amount.unit().isBlank() ? "" : " " + amount.unit().strip();
-                    return DisplayText.number(amount.value())
+                    return Words.number(amount.value())
                             + unit
                             + " within "
-                            + DisplayText.number(amount.within());
+                            + Words.number(amount.within());
                 },
                 curve -> "");
     }

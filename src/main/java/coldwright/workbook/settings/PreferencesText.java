@@ -151,13 +151,11 @@ public final class PreferencesText {
 
     private static <V> V one(
             String key, String value, List<V> all, Function<? super V, String> word) {
-        for (V one : all) {
-            if (word.apply(one).equalsIgnoreCase(value)) {
-                return one;
-            }
-        }
-        throw refusal(
-                "setting.choice", key, value, String.join(", ", all.stream().map(word).toList()));
+        String words = all.stream().map(word).collect(Collectors.joining(", "));
+        return all.stream()
+                .filter(one -> word.apply(one).equalsIgnoreCase(value))
+                .findFirst()
+                .orElseThrow(() -> refusal("setting.choice", key, value, words));
     }
 
     private static String word(Enum<?> one) {

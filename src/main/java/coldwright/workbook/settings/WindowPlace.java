@@ -2,6 +2,8 @@ package coldwright.workbook.settings;
 
 import static coldwright.workbook.entry.WorkbookText.refusal;
 
+import java.util.stream.Stream;
+
 /**
  * Place and size of the window, in logical pixels of the desktop; each side is 1 to 100,000. If it
  * is maximised, this is its place and size before that.
@@ -19,19 +21,14 @@ public record WindowPlace(int x, int y, int width, int height, boolean maximised
 
     /** A line of the settings file, such as {@code 40 30 1280 800}, which {@link #read} reads. */
     String text() {
-        return "%d %d %d %d%s".formatted(x, y, width, height, maximised ? MAXIMISED : "");
+        return "%s %s %s %s%s".formatted(x, y, width, height, maximised ? MAXIMISED : "");
     }
 
     static WindowPlace read(String text) {
         if (!text.matches("(-?\\d{1,6} ){2}\\d{1,6} \\d{1,6}(" + MAXIMISED + ")?")) {
             throw refusal("window.unfit", text);
         }
-        String[] all = text.split(" ");
-        return new WindowPlace(
-                Integer.parseInt(all[0]),
-                Integer.parseInt(all[1]),
-                Integer.parseInt(all[2]),
-                Integer.parseInt(all[3]),
-                all.length > 4);
+        int[] all = Stream.of(text.split(" ")).limit(4).mapToInt(Integer::parseInt).toArray();
+        return new WindowPlace(all[0], all[1], all[2], all[3], text.endsWith(MAXIMISED));
     }
 }

@@ -125,7 +125,8 @@ class RecordWireLawsTest {
         assertEquals(
                 "the bench's message has an unknown message, number 4",
                 refusal(MESSAGES, opening, 4));
-        assertEquals("what came from the bench is no message", refusal(MESSAGES, new byte[1_000]));
+        assertEquals(
+                "what came from the bench isn't a message", refusal(MESSAGES, new byte[1_000]));
         BenchMessage failed =
                 new BenchMessage.Failed(0, List.of(new ThrownException("", "", List.of())));
         byte[] failure = Arrays.copyOf(bytes(MESSAGES, failed), 4 + 1 + 1 + 4);

@@ -222,7 +222,7 @@ class FigureWindowTest {
                                         robot,
                                         "Can’t save as "
                                                 + doc
-                                                + ": lines.doc is no figure's file; it must end in .svg, .png or .csv.")
+                                                + ": lines.doc isn't a figure's file; it must end in .svg, .png or .csv.")
                                 .orElse(null),
                 "the sentence");
     }

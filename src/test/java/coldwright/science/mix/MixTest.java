@@ -134,7 +134,7 @@ class MixTest {
         assertTrue(
                 trade.why()
                         .endsWith(
-                                " The mix lies beyond the end of the table, 180 g per 100 g of water, so the trade method can only say that it freezes below this."));
+                                " The table ends at 180 g per 100 g of water; the method only shows that the mix freezes below this."));
     }
 
     @Test

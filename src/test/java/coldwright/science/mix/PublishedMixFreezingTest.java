@@ -165,7 +165,9 @@ class PublishedMixFreezingTest {
                                 row.number("uncertainty"),
                                 "last digit; the syrup's factor is rounded to 0.8"));
         assertTrue(
-                trade.why().startsWith("The trade method gives −2.75 °C and water activity −2."),
+                trade.why()
+                        .startsWith(
+                                "The sucrose-equivalent method gives −2.75 °C and water activity −2."),
                 trade::why);
     }
 

@@ -188,7 +188,7 @@ class StandardsTest {
                 Declarations.alcoholSentence(sorbet));
         Mix spiked = sorbet.with(grams(50, Shelf.RUM_40));
         assertEquals(
-                "1.96 % alcohol by mass, about 2.73 % by volume of the unfrozen mix: freezing takes none of it away, so it is not for children or for anyone who avoids alcohol, and must be named to guests; check your local rules",
+                "1.96 % alcohol by mass, about 2.73 % by volume of the unfrozen mix; freezing takes none of it away. Keep it from children and anyone who avoids alcohol, and warn guests; check your local rules",
                 Declarations.alcoholSentence(spiked));
     }
 

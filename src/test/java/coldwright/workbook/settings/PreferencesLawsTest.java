@@ -2,6 +2,7 @@ package coldwright.workbook.settings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.laws.Cases;
 import coldwright.laws.Draw;
@@ -12,6 +13,7 @@ import coldwright.workbook.work.ContentHash;
 import org.junit.jupiter.api.Test;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Settings read back; what is wrong in them is told and has its usual value. */
 class PreferencesLawsTest {
@@ -53,6 +55,21 @@ class PreferencesLawsTest {
         String text = draw.brokenText(255);
         Preferences read = PreferencesText.read(text).value();
         assertEquals(read, PreferencesText.read(PreferencesText.write(read)).value());
+    }
+
+    @Test
+    void numbersInTheFileHaveTheSameDigitsUnderAnyLocale() {
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            String text =
+                    PreferencesText.write(
+                            Preferences.usual().with(new WindowPlace(40, -30, 1280, 800, true)));
+            assertTrue(text.contains("window: 40 -30 1280 800 maximised"), text);
+            assertTrue(text.chars().filter(Character::isDigit).allMatch(c -> c <= '9'), text);
+        } finally {
+            Locale.setDefault(before);
+        }
     }
 
     @Test

@@ -117,7 +117,9 @@ public final class BatchDifferences {
         for (RecipeLine line : recipe.lines()) {
             if (line.counts()) {
                 grams.merge(
-                        line.ingredient().value().orElseThrow().name(), line.grams(), Double::sum);
+                        line.ingredient().value().orElseThrow().phrase().shown(),
+                        line.grams(),
+                        Double::sum);
             }
         }
         return grams;

@@ -20,7 +20,7 @@ public final class PasteModel {
     public PasteModel(String text, Collection<Ingredient> own) {
         this.own = List.copyOf(own);
         pasted = PastedRecipe.read(text, this.own);
-        pasted.lines().forEach(line -> rows.add(RecipeLine.of(line)));
+        pasted.lines().forEach(line -> rows.add(lines(line)));
     }
 
     /** What was read. */
@@ -45,7 +45,7 @@ public final class PasteModel {
                 index,
                 choice.parts().isEmpty()
                         ? List.of()
-                        : RecipeLine.of(
+                        : lines(
                                 new LineReading(
                                         line.text(),
                                         "",
@@ -62,7 +62,11 @@ public final class PasteModel {
         LineReading line = pasted.lines().get(index);
         LineReading again =
                 IngredientLine.read((line.amount() + " " + ingredient.name()).strip(), own);
-        rows.set(index, RecipeLine.of(again));
+        rows.set(index, lines(again));
+    }
+
+    private static List<RecipeLine> lines(LineReading line) {
+        return RecipeLine.of(line).stream().map(RecipeLine::shown).toList();
     }
 
     /** All recipe lines, the undecided ones too. */

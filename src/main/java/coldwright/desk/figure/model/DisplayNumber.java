@@ -1,6 +1,6 @@
 package coldwright.desk.figure.model;
 
-import coldwright.desk.messages.Messages;
+import coldwright.words.Words;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -12,23 +12,13 @@ import java.util.regex.Pattern;
 public final class DisplayNumber {
     private static final char MINUS = '−';
     private static final char NO_BREAK_SPACE = '\u00A0';
-    private static final MathContext SIX_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
     private static final Pattern NUMBER = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
 
     private DisplayNumber() {}
 
     /** A number with at most six significant digits, such as {@code −1.47}. */
     public static String of(double value) {
-        if (!Double.isFinite(value)) {
-            return Double.isNaN(value) ? Messages.of("number.none") : value > 0 ? "∞" : MINUS + "∞";
-        }
-        if (value == 0) {
-            return "0";
-        }
-        BigDecimal rounded = new BigDecimal(value, SIX_DIGITS).stripTrailingZeros();
-        boolean plain = Math.abs(value) >= 1e-5 && Math.abs(value) < 1e9;
-        String digits = plain ? rounded.toPlainString() : rounded.toString();
-        return digits.replace('-', MINUS);
+        return Words.written(Words.shown(), Words.number(value));
     }
 
     /** A number with its unit, if any, such as {@code −1.47 °C}, without line breaks. */

@@ -3,9 +3,9 @@ package coldwright.desk.figure.model;
 import coldwright.desk.messages.Messages;
 import coldwright.figure.Axis;
 import coldwright.figure.Drawing;
+import coldwright.figure.DrawingDescription;
 import coldwright.figure.Exhibit;
 import coldwright.figure.Figure;
-import coldwright.figure.FigureDescription;
 import coldwright.figure.NumberColumn;
 import coldwright.figure.Series;
 import coldwright.figure.TypesetNumber;
@@ -34,7 +34,7 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
         } else if (exhibit instanceof Drawing drawing) {
             List<List<String>> rows = new ArrayList<>();
             for (int i = 0; i < drawing.moments().size(); i++) {
-                String time = FigureDescription.time(drawing, i);
+                String time = DrawingDescription.time(drawing, i);
                 String number = String.valueOf(i + 1);
                 rows.add(List.of(time.isEmpty() ? number : time, drawing.moments().get(i).label()));
             }
@@ -55,29 +55,27 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
             size = Math.max(size, series.size());
             boolean again = !(series instanceof Series.Bars) && xOf(series).equals(lastX);
             lastX = xOf(series);
-            if (!again) {
-                headers.add((shared ? "" : name) + caption(figure.x(), "x"));
+            boolean map = series instanceof Series.HeatMap;
+            if (!again && !(series instanceof Series.BoxPlot)) {
+                headers.add((shared || map ? "" : name) + caption(figure.x(), "x"));
                 columns.add(
                         series instanceof Series.Bars bars
                                 ? row -> row < bars.size() ? bars.words().get(row) : ""
                                 : numbers(lastX));
             }
+            String y = caption(figure.y(), "y");
             if (series instanceof Series.Band band) {
-                headers.add(name + Messages.of("table.low", caption(figure.y(), "y")));
+                headers.add(name + Messages.of("table.low", y));
                 columns.add(numbers(band.low()));
-                headers.add(name + Messages.of("table.high", caption(figure.y(), "y")));
+                headers.add(name + Messages.of("table.high", y));
                 columns.add(numbers(band.high()));
                 continue;
             }
-            headers.add(name + caption(figure.y(), "y"));
-            if (series instanceof Series.Curve curve) {
-                columns.add(numbers(curve.y()));
-            } else if (series instanceof Series.Dots dots) {
-                columns.add(numbers(dots.y()));
-            } else if (series instanceof Series.Bars bars) {
-                columns.add(numbers(bars.values()));
-            } else {
-                throw new AssertionError(series.getClass());
+            headers.add(map ? y : name + y);
+            columns.add(numbers(series.columns().get(0)));
+            if (series instanceof Series.HeatMap cells) {
+                headers.add(cells.name());
+                columns.add(numbers(cells.values()));
             }
         }
         List<List<String>> rows = new ArrayList<>();
@@ -88,16 +86,11 @@ public record FigureTable(List<String> columns, List<List<String>> rows) {
         return new FigureTable(headers, rows);
     }
 
-    /** The x values of a series; for bars as if there were none. */
+    /** The x values of a series; none for bars and box plots. */
     private static NumberColumn xOf(Series series) {
-        if (series instanceof Series.Curve curve) {
-            return curve.x();
-        } else if (series instanceof Series.Dots dots) {
-            return dots.x();
-        } else if (series instanceof Series.Band band) {
-            return band.x();
-        }
-        return NumberColumn.of();
+        return series instanceof Series.Bars || series instanceof Series.BoxPlot
+                ? NumberColumn.of()
+                : series.x();
     }
 
     private static String caption(Axis axis, String otherwise) {

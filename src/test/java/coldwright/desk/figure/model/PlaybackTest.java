@@ -73,6 +73,26 @@ class PlaybackTest {
     }
 
     @Test
+    void eachKindOfSeriesHasATable() {
+        Figure map =
+                Figure.of("")
+                        .x("w", "%")
+                        .y("T", "°C")
+                        .heatMap(
+                                "ice, %",
+                                new double[] {0, 10},
+                                new double[] {-10, -5},
+                                (w, temperatureC) -> w - temperatureC);
+        assertEquals(List.of("w, %", "T, °C", "ice, %"), FigureTable.of(map).columns());
+        assertEquals(4, FigureTable.of(map).rows().size());
+        Figure bins = Figure.of("").x("d", "µm").histogram("n", new double[] {20, 29, 40}, 2);
+        assertEquals(List.of("d, µm", "n: y"), FigureTable.of(bins).columns());
+        Figure box = Figure.of("").y("t", "min").boxPlot("bag", new double[] {1, 2, 3});
+        assertEquals(List.of("bag: t, min"), FigureTable.of(box).columns());
+        assertEquals(3, FigureTable.of(box).rows().size());
+    }
+
+    @Test
     void aFigureIsPinnedOnceWithoutItsEarlierTrace() {
         PinnedFigures pinnedFigures = new PinnedFigures();
         Figure figure = Figure.of("f").line("a", 0, 1, x -> x);
