@@ -225,8 +225,8 @@ final class RobotChecks {
     private void bounded(RobotWindow robot) {
         int threads = robot.moreThreads();
         expect(threads <= MOST_THREADS, threads + " more threads");
-        long processes = ProcessHandle.current().children().count();
-        expect(processes <= MOST_PROCESSES, processes + " processes");
+        long processes = robot.moreProcesses();
+        expect(processes <= MOST_PROCESSES, processes + " more processes");
         try (Stream<Path> files = Files.walk(robot.folder())) {
             long count = files.count();
             expect(count <= MOST_FILES, count + " files");

@@ -16,9 +16,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 
 /**
  * The real window on a data folder, with a bench for robots; its lessons have every kind of part.
@@ -99,6 +101,8 @@ final class RobotWindow implements AutoCloseable {
     private final Path folder;
     private final List<Throwable> broken = Collections.synchronizedList(new ArrayList<>());
     private final int threadsBefore = Thread.getAllStackTraces().size();
+    private final Set<ProcessHandle> processesBefore =
+            ProcessHandle.current().children().collect(Collectors.toSet());
     private Thread.UncaughtExceptionHandler formerHandler;
     private DeskThreads threads;
     private Stage stage;
@@ -213,6 +217,14 @@ final class RobotWindow implements AutoCloseable {
     /** How many threads the window has started and not ended. */
     int moreThreads() {
         return Thread.getAllStackTraces().size() - threadsBefore;
+    }
+
+    /** How many processes the window has started and not ended. */
+    long moreProcesses() {
+        return ProcessHandle.current()
+                .children()
+                .filter(one -> !processesBefore.contains(one))
+                .count();
     }
 
     /** Exceptions on the window's thread. */

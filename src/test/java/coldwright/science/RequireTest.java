@@ -20,7 +20,7 @@ class RequireTest {
         "2000000, 2000000",
         "0.1, 0.1",
         "123456.789, 123457",
-        "1.5e-7, 1.5E-7",
+        "1.5e-7, 1.5E−7",
         "-300, −300",
         "NaN, not a number",
         "Infinity, infinite"
