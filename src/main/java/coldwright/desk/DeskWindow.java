@@ -18,6 +18,7 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A window with a workbook: its models, its view, and what saves their state. */
@@ -66,7 +67,7 @@ final class DeskWindow implements AutoCloseable {
                 .settings()
                 .follow(settings.preferences().get(), both -> settings.change(all -> both));
         workKeeper.whenTakenOver(() -> batches.readAgain(desk.batches()));
-        stage.getScene().setRoot(view());
+        stage.getScene().setRoot(view(Optional.empty()));
         stage.focusedProperty().addListener(value -> workKeeper.tryAgain());
     }
 
@@ -74,7 +75,7 @@ final class DeskWindow implements AutoCloseable {
         desk.notify(words);
     }
 
-    private DeskView view() {
+    private DeskView view(Optional<DeskView> former) {
         Words.show(settings.preferences().get().language().locale());
         FileDialogs dialogs = new FileDialogs(stage, desk, workKeeper, printer);
         return new DeskView(
@@ -87,7 +88,8 @@ final class DeskWindow implements AutoCloseable {
                         workKeeper::archive,
                         dialogs::handIn,
                         dialogs::handout,
-                        () -> stage.setFullScreen(!stage.isFullScreen())));
+                        () -> stage.setFullScreen(!stage.isFullScreen())),
+                former);
     }
 
     /** Settings have changed: updates what depends on them. */
@@ -97,8 +99,9 @@ final class DeskWindow implements AutoCloseable {
             renewBench.run();
         }
         if (!was.language().equals(is.language())) {
-            ((DeskView) stage.getScene().getRoot()).close();
-            stage.getScene().setRoot(view());
+            DeskView former = (DeskView) stage.getScene().getRoot();
+            former.close();
+            stage.getScene().setRoot(view(Optional.of(former)));
         }
     }
 

@@ -24,6 +24,7 @@ import javafx.scene.image.ImageView;
 import javafx.stage.Stage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
@@ -71,7 +72,8 @@ public final class DialProbe {
                             desk,
                             new PreferencesModel(Preferences.usual()),
                             renderContext,
-                            TestDesk.idle());
+                            TestDesk.idle(),
+                            Optional.empty());
             stage.setScene(new Scene(view, 1280, 800));
             stage.show();
             desk.fetch(() -> List.of(LessonReader.read("dial.md", BenchMeasures.lesson())))

@@ -13,6 +13,8 @@ import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 
+import org.fxmisc.richtext.CodeArea;
+
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -43,6 +45,8 @@ public final class PageTour {
         Stage stage = Hands.ask(() -> (Stage) Window.getWindows().get(0));
         Pictures pictures = new Pictures(Path.of(words[0]));
         picture(pictures, stage, "1-home");
+        press("home.course-book");
+        picture(pictures, stage, "1-course");
         press("trials.home");
         picture(pictures, stage, "2-trials");
         press("glossary");
@@ -57,6 +61,8 @@ public final class PageTour {
         press("batch.example.CARAMEL");
         Hands.settle(3_000);
         picture(pictures, stage, "5-batch-example");
+        press("batch.paste");
+        picture(pictures, stage, "5-batch-paste");
         pressWord("Coldwright");
         Hands.act(() -> ((Button) found(look("home-lesson")).orElseThrow()).fire());
         Hands.settle(1_500);
@@ -66,12 +72,21 @@ public final class PageTour {
         Hands.act(() -> found(look("term")).ifPresent(PageTour::ask));
         picture(pictures, stage, "7-term");
         Hands.act(() -> Hands.key(stage.getScene().getRoot(), KeyCode.ESCAPE));
+        Hands.act(() -> found(CodeArea.class::isInstance).ifPresent(PageTour::help));
+        picture(pictures, stage, "7-help");
+        Hands.act(() -> Hands.key(stage.getScene().getFocusOwner(), KeyCode.ESCAPE));
         press("handout");
         picture(pictures, stage, "7-print");
         press("classroom.open");
         Hands.settle(1_500);
         press("classroom.next");
         picture(pictures, stage, "8-classroom");
+        press("classroom.notes");
+        Hands.settle(1_500);
+        pictures.write(
+                "8-notes",
+                Hands.ask(() -> Window.getWindows().get(Window.getWindows().size() - 1))
+                        .getScene());
         Platform.exit();
         System.exit(0);
     }
@@ -79,6 +94,14 @@ public final class PageTour {
     private static void ask(Node link) {
         link.requestFocus();
         Hands.key(link, KeyCode.ENTER);
+    }
+
+    /** Asks for help on the first name of the snippet that is a calculator's. */
+    private static void help(Node editor) {
+        CodeArea code = (CodeArea) editor;
+        editor.requestFocus();
+        code.moveTo(Math.max(0, code.getText().indexOf("grams")) + 1);
+        Hands.key(editor, KeyCode.F1);
     }
 
     private static void picture(Pictures pictures, Stage stage, String name) throws Exception {

@@ -134,17 +134,27 @@ public final class LessonView extends ScrollPage {
     }
 
     /**
-     * Scrolls to where the page of the previous text was, for an author who writes on: same
-     * distance from the top of the same step, so that new lines above it move nothing.
+     * What is read: a step, none at the lesson's top, and how far below its top the page begins.
      */
-    public void scrollAsFarAs(LessonView former) {
-        double down = former.offset();
-        double eye = down + EYE * former.getViewportBounds().getHeight();
+    public record Place(Optional<StepModel> step, double belowPx) {}
+
+    /** Where the page is now. */
+    public Place place() {
+        double down = offset();
+        double eye = down + EYE * getViewportBounds().getHeight();
         Optional<StepView> reached =
-                former.steps.stream()
-                        .filter(view -> view.getHeight() > 0 && former.topOf(view) <= eye)
+                steps.stream()
+                        .filter(view -> view.getHeight() > 0 && topOf(view) <= eye)
                         .reduce((one, other) -> other);
-        double below = down - reached.map(former::topOf).orElse(0.0);
+        return new Place(reached.map(StepView::model), down - reached.map(this::topOf).orElse(0.0));
+    }
+
+    /**
+     * Scrolls to a place of an earlier page of this lesson, of its previous text or in another
+     * language: same distance from the top of the same step, so that new lines above it move
+     * nothing.
+     */
+    public void scrollTo(Place place) {
         while (steps.size() < model.steps().size()) {
             setNext();
         }
@@ -152,16 +162,15 @@ public final class LessonView extends ScrollPage {
                 () -> {
                     getScene().getRoot().applyCss();
                     getScene().getRoot().layout();
-                    double top = reached.flatMap(this::sameStep).map(this::topOf).orElse(0.0);
-                    TextControls.scroll(this, top + below);
+                    double top = place.step().flatMap(this::sameStep).map(this::topOf).orElse(0.0);
+                    TextControls.scroll(this, top + place.belowPx());
                     anchoredAt = offset();
                 };
         scroll.run();
         AfterFrame.after(1, scroll);
     }
 
-    private Optional<StepView> sameStep(StepView former) {
-        StepModel was = former.model();
+    private Optional<StepView> sameStep(StepModel was) {
         return steps.stream()
                 .filter(view -> view.model().title().equals(was.title()))
                 .findFirst()

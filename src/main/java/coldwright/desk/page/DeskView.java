@@ -63,7 +63,9 @@ public final class DeskView extends StackPane {
             DeskModel desk,
             PreferencesModel settings,
             RenderContext renderContext,
-            AppActions appActions) {
+            AppActions appActions,
+            Optional<DeskView> former) {
+        former.map(one -> one.pages).ifPresent(pages::follow);
         this.desk = desk;
         this.actions = appActions;
         this.state = new PageState(renderContext, settings);
@@ -283,10 +285,12 @@ public final class DeskView extends StackPane {
         frame.show(lessonColumns);
         arrange();
         lessonColumns.requestFocus();
-        Optional<LessonView> written =
-                former.filter(one -> one.model() != is && one.model().key().equals(is.key()));
-        if (written.isPresent()) {
-            lessonColumns.lesson().scrollAsFarAs(written.get());
+        Optional<LessonView.Place> earlier =
+                former.filter(one -> one.model() != is && one.model().key().equals(is.key()))
+                        .map(LessonView::place)
+                        .or(() -> kept.isEmpty() ? pages.formerPlace(is) : Optional.empty());
+        if (earlier.isPresent()) {
+            lessonColumns.lesson().scrollTo(earlier.get());
         } else if (kept.isEmpty() && is.inSight().get().number() > 1) {
             goTo(is.inSight().get());
         }

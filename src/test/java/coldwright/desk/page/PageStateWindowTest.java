@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.RenderContext;
+import coldwright.desk.lesson.LessonView;
 import coldwright.desk.lesson.model.LessonModel;
 import coldwright.desk.messages.TermLink;
 import coldwright.desk.model.ByHandRunner;
@@ -38,6 +39,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
@@ -83,15 +85,15 @@ class PageStateWindowTest {
                         Runnable::run,
                         Platform::runLater,
                         TestDesk.UNKEPT);
-        stage.setScene(new Scene(view(), 1200, 780));
+        stage.setScene(new Scene(view(Optional.empty()), 1200, 780));
         stage.show();
         desk.fetch(() -> List.of(LessonReader.read("02-terms.md", LESSON)))
                 .thenRun(() -> desk.open(desk.lessons().get(0)));
     }
 
-    private DeskView view() {
+    private DeskView view(Optional<DeskView> former) {
         RenderContext context = new RenderContext(FigurePainter.STILL, work, Platform::runLater);
-        return new DeskView(desk, settings, context, TestDesk.idle());
+        return new DeskView(desk, settings, context, TestDesk.idle(), former);
     }
 
     @AfterEach
@@ -128,6 +130,10 @@ class PageStateWindowTest {
         assertEquals(List.of(), broken);
     }
 
+    private static LessonView page(FxRobot robot) {
+        return robot.lookup(one -> one instanceof LessonView).query();
+    }
+
     private static int windows() {
         return Window.getWindows().size();
     }
@@ -154,11 +160,19 @@ class PageStateWindowTest {
     @Test
     void anotherViewTakesThePlaceOfTheFirst(FxRobot robot) throws Exception {
         lesson();
+        waitFor(() -> topOf(robot, "Three") < 10_000 ? true : null, "the last step");
+        robot.interact(() -> page(robot).setVvalue(0.5));
+        WaitForAsyncUtils.waitForFxEvents();
+        double read = topOf(robot, "Three");
+        robot.interact(desk::openSettings);
         robot.interact(
                 () -> {
-                    ((DeskView) stage.getScene().getRoot()).close();
-                    stage.getScene().setRoot(view());
+                    DeskView former = (DeskView) stage.getScene().getRoot();
+                    former.close();
+                    stage.getScene().setRoot(view(Optional.of(former)));
                 });
+        robot.interact(() -> desk.open(desk.open().get()));
+        waitFor(() -> Math.abs(topOf(robot, "Three") - read) < 2 ? true : null, "the same line");
         robot.interact(desk::openSettings);
         robot.interact(desk::goHome);
         press(robot, KeyCode.ESCAPE);

@@ -23,6 +23,7 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /** A desk to try things on: the real page, the real bench, a small lesson. */
@@ -120,7 +121,11 @@ public final class TestDesk {
         DeskModel desk = new DeskModel(LessonReader::read, bench, work, Platform::runLater, UNKEPT);
         RenderContext renderContext =
                 new RenderContext(FigurePainter.STILL, work, Platform::runLater);
-        stage.setScene(new Scene(new DeskView(desk, settings, renderContext, idle()), 1200, 780));
+        stage.setScene(
+                new Scene(
+                        new DeskView(desk, settings, renderContext, idle(), Optional.empty()),
+                        1200,
+                        780));
         stage.setX(0);
         stage.setY(0);
         stage.show();
