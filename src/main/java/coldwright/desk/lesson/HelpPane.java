@@ -1,6 +1,7 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.code.CodeEditor;
+import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
@@ -11,7 +12,6 @@ import coldwright.help.Suggestion;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -83,11 +83,7 @@ public final class HelpPane extends VBox {
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
         getChildren().add(TextControls.command("dismiss", this::dismiss));
         TextControls.show(this, true);
-        Platform.runLater(
-                () ->
-                        Optional.ofNullable(getScene())
-                                .map(Scene::getFocusOwner)
-                                .ifPresent(node -> TextControls.reveal(node, 0)));
+        AfterFrame.after(1, () -> LessonView.reveal(this, this));
     }
 
     private void add(HelpEntry entry) {
