@@ -101,7 +101,7 @@ public record KitList(List<Lesson> lessons, int learners) {
         boolean kilos = item.unit().equals("g") && amount >= 1000;
         double shown = kilos ? Math.ceil(amount / 10) / 100 : Math.ceil(amount * 10) / 10;
         String unit = kilos ? "kg" : item.unit().matches("g|mL") ? item.unit() : "×";
-        String line = "%s %s %s".formatted(QuestionSheet.number(shown), unit, item.name());
+        String line = "%s %s %s".formatted(QuestionSheet.number(shown), unit, named(item));
         boolean roughly = items().anyMatch(one -> one.isLike(item) && one.roughly());
         return bought
                 ? roughly ? text("kit.about", line) : line
@@ -110,6 +110,13 @@ public record KitList(List<Lesson> lessons, int learners) {
                     case 1 -> line;
                     default -> text("kit.shared", line, item.learners());
                 };
+    }
+
+    /** The name in the language shown, of things in the course's lessons, else the lesson's. */
+    private static String named(KitItem item) {
+        String key = "kit.thing." + item.name().replaceAll("[^a-z0-9]+", "-");
+        String shown = text(key);
+        return shown.equals(key) ? item.name() : shown;
     }
 
     private double needed(KitItem item, Lesson lesson) {
@@ -123,7 +130,7 @@ public record KitList(List<Lesson> lessons, int learners) {
         Map<Allergen, Set<String>> found = new EnumMap<>(Allergen.class);
         for (KitItem item : items().toList()) {
             for (Allergen one : allergens(item)) {
-                found.computeIfAbsent(one, any -> new TreeSet<>()).add(item.name());
+                found.computeIfAbsent(one, any -> new TreeSet<>()).add(named(item));
             }
         }
         return found.entrySet().stream()

@@ -4,13 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.lesson.KitItem;
 import coldwright.lesson.Lesson;
+import coldwright.lesson.LessonFolder;
 import coldwright.lesson.LessonReader;
+import coldwright.words.Words;
 
 import org.junit.jupiter.api.Test;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 
 /** The shopping and equipment list, against amounts worked out by hand. */
 class KitListTest {
@@ -87,5 +92,25 @@ class KitListTest {
     void theNumberOfLearnersHasARange() {
         assertThrows(IllegalArgumentException.class, () -> new KitList(List.of(), 0));
         assertThrows(IllegalArgumentException.class, () -> new KitList(List.of(), 1000));
+    }
+
+    /** A lesson's text is English, but a German list names what to buy in German. */
+    @Test
+    void eachThingOfTheCourseHasItsGermanName() {
+        LessonFolder folder = LessonFolder.in(Path.of("lessons"));
+        List<Lesson> course = folder.names().stream().map(folder::read).toList();
+        Words.show(Locale.GERMAN);
+        try {
+            List<String> german = new KitList(course, 4).plain();
+            assertTrue(german.contains("  1 × Edelstahlschüssel (für je 4)"), german::toString);
+            for (KitItem item : course.stream().flatMap(one -> one.kit().stream()).toList()) {
+                String key = "kit.thing." + item.name().replaceAll("[^a-z0-9]+", "-");
+                assertTrue(
+                        item.unit().equals("min") || Words.of("print").has(key),
+                        "no German name for " + item.name());
+            }
+        } finally {
+            Words.show(Locale.ENGLISH);
+        }
     }
 }
