@@ -15,6 +15,7 @@ public class ScrollPage extends ScrollPane {
     private final VBox column = TextControls.styled(new VBox(), "column");
 
     /** An empty page in a style class; the column's is the same with {@code -column}. */
+    @SuppressWarnings("this-escape") // no page overrides what JavaFX's own methods call
     public ScrollPage(String look) {
         getStyleClass().addAll("reading", look);
         column.getStyleClass().add(look + "-column");
