@@ -25,7 +25,7 @@ public final class MakeImage {
 
     /** Modules of the program, its libraries and its benches; jdeps lists the first line. */
     private static final String MODULES =
-            "java.base,java.desktop,java.instrument,java.net.http,java.sql,jdk.jfr,jdk.jshell,jdk.management,jdk.unsupported,jdk.xml.dom"
+            "java.base,java.desktop,java.instrument,java.sql,jdk.jfr,jdk.jshell,jdk.unsupported,jdk.xml.dom"
                     + ",jdk.compiler,jdk.localedata,jdk.charsets,jdk.zipfs,jdk.crypto.ec,java.logging";
 
     private static final int REHEARSAL_S = 15;
@@ -80,6 +80,8 @@ public final class MakeImage {
                         "--strip-java-debug-attributes",
                         "--no-header-files",
                         "--no-man-pages",
+                        // Only javac's --release needs it, which the program doesn't use.
+                        "--exclude-files=glob:/jdk.compiler/lib/ct.sym",
                         "--compress",
                         newer(21) ? "zip-6" : "2",
                         "--output",
