@@ -28,6 +28,7 @@ import java.util.Optional;
  * @param coldC temperature that freezes it at the start, °C
  * @param crystals its ice crystals, if it freezes
  * @param state the batch as it is judged: style, diet, making and what freezing made of it
+ * @param kitchen where its plans are frozen
  * @param report all results, to be shown
  */
 public record BatchAnalysis(
@@ -37,6 +38,7 @@ public record BatchAnalysis(
         double coldC,
         Optional<CrystalsInStorage> crystals,
         BatchState state,
+        BatchKitchen kitchen,
         BatchReport report) {
     private static final Phrase MELTED = Phrase.of("batch", "assumed.melted");
 
@@ -101,7 +103,7 @@ public record BatchAnalysis(
                         List.of(Declarations.allergens(mix), Declarations.alcohol(mix)),
                         notes.stream().distinct().toList());
         return new BatchAnalysis(
-                preview, plan, setup.vessels(), setup.coldC(), crystals, state, report);
+                preview, plan, setup.vessels(), setup.coldC(), crystals, state, kitchen, report);
     }
 
     /** Minutes until a recipe is soft-serve, without its other results; infinite for never. */
@@ -160,6 +162,6 @@ public record BatchAnalysis(
      * @return the best first; empty for a sound batch
      */
     public List<Plan> plans() {
-        return Planner.plans(state, new BatchKitchen(batch()));
+        return Planner.plans(state, kitchen);
     }
 }

@@ -16,20 +16,33 @@ import coldwright.science.style.Pieces;
 import coldwright.science.style.Style;
 import coldwright.science.style.StyleGuess;
 
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The kitchen of a recipe: its freezer, its bath and its storage. A plan is frozen and stored by
- * the same models as the recipe itself.
- *
- * @param recipe the recipe whose freezer, portions and storage count
+ * the same models as the recipe itself, and each batch once in each way.
  */
-public record BatchKitchen(Recipe recipe) implements Kitchen {
+public final class BatchKitchen implements Kitchen {
     /** How much warmer than its bath at the start a batch stays at the best, °C; judgement. */
     private static final double ABOVE_BATH_C = 4;
 
+    private final Recipe recipe;
+    private final Map<List<Object>, Frozen> known = new ConcurrentHashMap<>();
+
+    /** The kitchen of a recipe, whose freezer, portions and storage count. */
+    public BatchKitchen(Recipe recipe) {
+        this.recipe = recipe;
+    }
+
     @Override
     public Frozen freeze(Mix batch, Making making) {
+        return known.computeIfAbsent(List.of(batch, making), key -> frozen(batch, making));
+    }
+
+    private Frozen frozen(Mix batch, Making making) {
         Recipe made = recipe.by(setup(making));
         try {
             FreezeMethodSetup setup = FreezeMethodSetup.of(made, batch);

@@ -1,12 +1,16 @@
 package coldwright.desk;
 
 import coldwright.desk.messages.Messages;
+import coldwright.text.TemporaryFolders;
 
 import javafx.application.Platform;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -19,6 +23,12 @@ import java.util.stream.Stream;
 final class DisplayProbe {
     /** Kept because a logger without a strong reference loses its filter. */
     private static final Logger TOOLKIT_LOG = Logger.getLogger("javafx");
+
+    /** Where the toolkit unpacks its libraries; in the user's home if not set. */
+    static final String UNPACKS_TO = "javafx.cachedir";
+
+    /** They take some 4 MB. */
+    private static final long UNPACKED_BYTES = 16 << 20;
 
     private DisplayProbe() {}
 
@@ -35,6 +45,7 @@ final class DisplayProbe {
         }
         TOOLKIT_LOG.setFilter(
                 record -> !record.getMessage().startsWith("Unsupported JavaFX configuration"));
+        leaveFullHome(Path.of(System.getProperty("user.home")));
         PrintStream terminal = System.err;
         System.setErr(
                 new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8));
@@ -46,6 +57,21 @@ final class DisplayProbe {
             throw new NoDisplayException(why(e, environment.getOrDefault("DISPLAY", "")), e);
         } finally {
             System.setErr(terminal);
+        }
+    }
+
+    /**
+     * A home without room or rights for the toolkit's libraries gives way to a temporary folder.
+     */
+    static void leaveFullHome(Path home) {
+        try {
+            if (System.getProperty(UNPACKS_TO) == null
+                    && (!Files.isWritable(home)
+                            || Files.getFileStore(home).getUsableSpace() < UNPACKED_BYTES)) {
+                System.setProperty(UNPACKS_TO, TemporaryFolders.create("toolkit").toString());
+            }
+        } catch (IOException e) {
+            // the toolkit tries its usual folder and says what it lacks
         }
     }
 

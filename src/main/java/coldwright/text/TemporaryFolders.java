@@ -21,7 +21,7 @@ public final class TemporaryFolders {
     private static final Pattern NAME = Pattern.compile("coldwright-(.+)-p(\\d+)-\\d+");
 
     /** Nobody looks at these once their process is gone. */
-    private static final Set<String> OF_PROCESSES = Set.of("bench", "fonts");
+    private static final Set<String> OF_PROCESSES = Set.of("bench", "fonts", "toolkit");
 
     /** How long others are kept, such as the figures of a walk. */
     private static final Duration KEPT = Duration.ofDays(1);

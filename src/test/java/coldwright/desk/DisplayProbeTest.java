@@ -1,11 +1,15 @@
 package coldwright.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import coldwright.text.TemporaryFolders;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
@@ -52,6 +56,20 @@ class DisplayProbeTest {
                 said.contains("“:98” that DISPLAY names doesn’t answer")
                         || said.contains("libgtk-3-0"),
                 said);
+    }
+
+    @Test
+    void aHomeThatCantBeWrittenToGivesWayToATemporaryFolder(@TempDir Path home) {
+        try {
+            DisplayProbe.leaveFullHome(home);
+            assertNull(System.getProperty(DisplayProbe.UNPACKS_TO));
+            DisplayProbe.leaveFullHome(home.resolve("none"));
+            Path instead = Path.of(System.getProperty(DisplayProbe.UNPACKS_TO));
+            assertTrue(TemporaryFolders.isFor("toolkit", instead), instead.toString());
+            TemporaryFolders.delete(instead);
+        } finally {
+            System.clearProperty(DisplayProbe.UNPACKS_TO);
+        }
     }
 
     @Test

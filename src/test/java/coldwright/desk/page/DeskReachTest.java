@@ -109,6 +109,7 @@ class DeskReachTest {
         assertEquals("Run", ((Button) focused()).getText());
         robot.push(KeyCode.SPACE);
         waitFor(() -> figureOnPage(robot), "a figure");
+        waitFor(() -> has(robot, "Draw a line – done") ? true : null, "the mark");
         robot.push(KeyCode.F6);
         assertEquals("Draw a line – done", ((Button) focused()).getText());
         robot.push(KeyCode.DOWN);

@@ -1,6 +1,7 @@
 package coldwright.desk.batch.search;
 
 import coldwright.batch.BatchAnalysis;
+import coldwright.batch.BatchKitchen;
 import coldwright.batch.BatchPreview;
 import coldwright.batch.Recipe;
 import coldwright.batch.RecipeLine;
@@ -16,6 +17,7 @@ import coldwright.science.plan.Faults;
 import coldwright.science.plan.Finding;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
+import coldwright.science.plan.Planner;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.style.Quantity;
 import coldwright.text.DisplayText;
@@ -164,7 +166,7 @@ public enum BatchGoal {
         if (reached && this != LESS_SWEET && this != LESS_FAT) {
             return new GoalResult(goal, Messages.of("batch.wish.already"), List.of());
         }
-        List<Plan> plans = ProposedChange.plans(recipe, state);
+        List<Plan> plans = Planner.plans(state, new BatchKitchen(recipe));
         List<Plan> reaching =
                 plans.stream()
                         .filter(

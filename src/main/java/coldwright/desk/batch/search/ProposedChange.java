@@ -4,10 +4,8 @@ import coldwright.batch.BatchAnalysis;
 import coldwright.batch.BatchKitchen;
 import coldwright.batch.Recipe;
 import coldwright.desk.messages.Messages;
-import coldwright.science.plan.BatchState;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
-import coldwright.science.plan.Planner;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
@@ -34,11 +32,6 @@ public record ProposedChange(String words, List<String> besides, Recipe recipe) 
      */
     public static List<ProposedChange> of(BatchAnalysis all) {
         return of(all.batch(), all.plans());
-    }
-
-    /** The plans for a recipe whose batch is judged by other ranges. */
-    static List<Plan> plans(Recipe recipe, BatchState state) {
-        return Planner.plans(state, new BatchKitchen(recipe));
     }
 
     /** Plans for a recipe as changes to take; those without a change are left out. */

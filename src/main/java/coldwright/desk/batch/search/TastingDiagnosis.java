@@ -5,6 +5,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.science.diagnosis.Diagnosis;
 import coldwright.science.diagnosis.Symptom;
 import coldwright.science.plan.Finding;
+import coldwright.science.plan.Planner;
 
 import java.util.List;
 
@@ -35,7 +36,7 @@ public record TastingDiagnosis(
                 Diagnosis.of(all.state(), symptom),
                 ProposedChange.of(
                         all.batch(),
-                        ProposedChange.plans(all.batch(), Diagnosis.eased(all.state(), symptom))));
+                        Planner.plans(Diagnosis.eased(all.state(), symptom), all.kitchen())));
     }
 
     /** A symptom in a cook's words, such as {@code icy}. */
