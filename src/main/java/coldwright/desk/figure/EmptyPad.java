@@ -21,11 +21,23 @@ final class EmptyPad extends VBox {
     private static final Pattern X = Pattern.compile("\\.x" + AXIS);
     private static final Pattern Y = Pattern.compile("\\.y" + AXIS);
 
+    private StepModel step;
+
     EmptyPad() {
         getStyleClass().add("figure");
+        visibleProperty().addListener(visible -> fill());
     }
 
-    void show(StepModel step) {
+    void show(StepModel is) {
+        step = is;
+        fill();
+    }
+
+    private void fill() {
+        if (!isVisible()) {
+            getChildren().clear();
+            return;
+        }
         String java =
                 step.snippets().stream().map(one -> one.text().get()).collect(Collectors.joining());
         Matcher title = TITLE.matcher(java);
@@ -43,7 +55,6 @@ final class EmptyPad extends VBox {
                                 words(axis(Y, own), "pad-axis"),
                                 axes,
                                 x),
-                        "figure-canvas",
                         "pad");
         String question =
                 step.predictions().stream()
