@@ -193,6 +193,7 @@ final class LessonBuilder {
             faults.add(line, text("snippet.empty"));
             return;
         }
+        Aside.read(code, within, faults);
         anySnippet = true;
         unsolved = given ? unsolved : parts.size();
         parts.add(new LessonPart.Snippet(line, code, given, DialReader.read(code, within, faults)));

@@ -24,6 +24,9 @@ import org.fxmisc.wellbehaved.event.Nodes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A Java editor: highlighted, as high as its text, with errors marked in place. Tab leaves it, so
@@ -31,6 +34,10 @@ import java.util.Optional;
  */
 public final class CodeEditor extends CodeArea {
     private static final String INDENT = "    ";
+
+    /** The style of the area for a line of no height. */
+    private static final List<String> HIDDEN = List.of("collapse");
+
     private static final int MOST_COLOURED = 200_000;
 
     /** Delay after a typed point until names are offered. */
@@ -43,6 +50,7 @@ public final class CodeEditor extends CodeArea {
 
     private final WrappedHeight height = new WrappedHeight();
     private List<SnippetProblem> problems = List.of();
+    private Set<Integer> hidden = Set.of();
 
     /**
      * Makes an editor that shows and changes a text.
@@ -90,12 +98,33 @@ public final class CodeEditor extends CodeArea {
     protected double computePrefHeight(double width) {
         Insets room = getInsets();
         double inner = (width < 0 ? getWidth() : width) - room.getLeft() - room.getRight();
-        return Math.ceil(height.of(getText(), inner) + room.getTop() + room.getBottom());
+        return Math.ceil(height.of(shownText(), inner) + room.getTop() + room.getBottom());
     }
 
     @Override
     protected double computeMinHeight(double width) {
         return computePrefHeight(width);
+    }
+
+    private String shownText() {
+        String[] lines = getText().split("\n", -1);
+        return IntStream.range(0, lines.length)
+                .filter(line -> !hidden.contains(line))
+                .mapToObj(line -> lines[line])
+                .collect(Collectors.joining("\n"));
+    }
+
+    /**
+     * Hides lines; they stay part of the text.
+     *
+     * @param lines from 0
+     */
+    public void hideLines(Set<Integer> lines) {
+        if (!lines.equals(hidden)) {
+            hidden = Set.copyOf(lines);
+            colour();
+            requestLayout();
+        }
     }
 
     /** Replaces only the difference, so that the caret stays and undo reverts just that. */
@@ -145,7 +174,8 @@ public final class CodeEditor extends CodeArea {
         }
         setStyleSpans(0, CodeHighlighting.of(java, problems, brackets));
         for (int line = 0; line < getParagraphs().size(); line++) {
-            List<String> look = CodeHighlighting.ofLine(line + 1, problems);
+            List<String> look =
+                    hidden.contains(line) ? HIDDEN : CodeHighlighting.ofLine(line + 1, problems);
             if (!look.equals(getParagraph(line).getParagraphStyle())) {
                 setParagraphStyle(line, look);
             }

@@ -2,10 +2,8 @@ package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.PinnedFigures;
 import coldwright.desk.lesson.model.StepModel;
-import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.layout.VBox;
@@ -13,7 +11,7 @@ import javafx.scene.layout.VBox;
 /** The column beside the text: the figures of the step in sight, and all pinned ones. */
 public final class FigureColumn extends ScrollPane {
     private final FigureStack stack;
-    private final Label empty = TextControls.label(Messages.of("figure.none-yet"), "no-figure");
+    private final EmptyPad empty = new EmptyPad();
 
     /** Makes a column, first for the step in sight. */
     public FigureColumn(StepModel first, FigureSettings room, PinnedFigures pinnedFigures) {
@@ -29,6 +27,7 @@ public final class FigureColumn extends ScrollPane {
 
     /** Shows the figures of another step. */
     public void show(StepModel is) {
+        empty.show(is);
         TextControls.shown(empty, is.awaitsFigure());
         stack.show(is.drawn());
         setVvalue(0);

@@ -13,6 +13,7 @@ import coldwright.desk.model.PreferencesModel;
 import coldwright.figure.UnitConversion;
 import coldwright.words.Words;
 import coldwright.workbook.settings.BenchLimit;
+import coldwright.workbook.settings.CodeView;
 
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -38,11 +39,13 @@ final class SnippetView extends VBox {
 
     private final SnippetModel model;
     private final CodeEditor editor;
+    private final AsidesView asides;
     private final HelpPane help;
     private final Button run;
     private final Button stop;
     private final Button reset;
     private final Button fromHere;
+    private final Button what;
     private final PreferencesModel settings;
     private final ObservableValue<UnitConversion> units;
     private final OutcomeView outcome;
@@ -62,7 +65,9 @@ final class SnippetView extends VBox {
         this.settings = settings;
         this.fromHere = TextControls.command("snippet.from-here", fromHere);
         this.editor = new CodeEditor(model.text(), model::suggest);
+        this.asides = new AsidesView(editor);
         this.help = new HelpPane(model, editor);
+        this.what = TextControls.command("snippet.help", help::turn);
         this.run = TextControls.command("snippet.run", model::run);
         this.stop = TextControls.command("snippet.stop", model::stop);
         this.reset = TextControls.command("snippet.reset", model::reset);
@@ -81,9 +86,11 @@ final class SnippetView extends VBox {
                 });
         clock.setCycleCount(Animation.INDEFINITE);
         VBox paper =
-                TextControls.styled(new VBox(editor, help, dials(), foot(), asks), "snippet-paper");
+                TextControls.styled(
+                        new VBox(dials(), editor, asides, help, foot(), asks), "snippet-paper");
         outcome = new OutcomeView(model, editor::goToLine);
         getChildren().addAll(model.snippet().given() ? folded(paper) : paper, outcome);
+        WhileShown.follow(this, this::showCode, settings.preferences());
         SnippetResult result = model.result();
         WhileShown.follow(this, this::showPhase, model.phase());
         WhileShown.follow(this, () -> editor.mark(result.problems()), result.lastRun());
@@ -95,6 +102,18 @@ final class SnippetView extends VBox {
                 result.outOfDate(),
                 model.onlyForBelow(),
                 result.lastRun());
+    }
+
+    /**
+     * An exercise without dials is shown with its code, because it could not be solved otherwise.
+     */
+    private void showCode() {
+        CodeView view = settings.preferences().get().codeView();
+        boolean needed = !model.snippet().solution().isEmpty() && model.dials().isEmpty();
+        boolean shown = view != CodeView.NONE || needed;
+        asides.fold(shown && view != CodeView.ALL);
+        TextControls.show(editor, shown);
+        TextControls.show(what, shown);
     }
 
     /** Asks after a while whether to continue a run. */
@@ -150,7 +169,6 @@ final class SnippetView extends VBox {
     private FlowPane foot() {
         run.getStyleClass().add("run-word");
         WhileShown.follow(reset, () -> allowReset(model.edited().get()), model.edited());
-        Button what = TextControls.command("snippet.help", help::turn);
         what.getStyleClass().add("quiet-word");
         FlowPane foot =
                 TextControls.styled(

@@ -7,6 +7,7 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.desk.model.PreferencesModel;
 import coldwright.workbook.settings.BenchLimit;
+import coldwright.workbook.settings.CodeView;
 import coldwright.workbook.settings.Language;
 import coldwright.workbook.settings.MassUnit;
 import coldwright.workbook.settings.Preferences;
@@ -51,6 +52,7 @@ final class SettingsView extends ScrollPage {
                 Preferences::temperatureUnit,
                 Preferences::with);
         choice("settings.mass", MassUnit.values(), Preferences::massUnit, Preferences::with);
+        choice("settings.code", CodeView.values(), Preferences::codeView, Preferences::with);
         choice(
                 "settings.language",
                 Language.all(),

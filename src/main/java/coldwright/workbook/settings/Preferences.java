@@ -62,7 +62,8 @@ public record Preferences(
                 Map.of(
                         Theme.class, Theme.LIGHT,
                         TemperatureUnit.class, TemperatureUnit.C,
-                        MassUnit.class, MassUnit.G),
+                        MassUnit.class, MassUnit.G,
+                        CodeView.class, CodeView.ESSENTIAL),
                 Language.SYSTEM,
                 Map.of(),
                 Optional.empty(),
@@ -81,6 +82,10 @@ public record Preferences(
         return (MassUnit) choices.get(MassUnit.class);
     }
 
+    public CodeView codeView() {
+        return (CodeView) choices.get(CodeView.class);
+    }
+
     public int limit(BenchLimit which) {
         return limits.get(which);
     }
@@ -90,7 +95,7 @@ public record Preferences(
         return new Preferences(percent, choices, language, limits, window, others);
     }
 
-    /** Changes the theme or a unit. */
+    /** Changes the theme, a unit or how much code is shown. */
     public Preferences with(Enum<?> choice) {
         Map<Class<?>, Enum<?>> next = new HashMap<>(choices);
         if (next.put(choice.getDeclaringClass(), choice) == null) {

@@ -24,6 +24,10 @@ import java.util.stream.Stream;
 public final class PreferencesText {
     private static final String HEADING = "Coldwright settings 1";
     private static final String TYPE_SIZE = "typeSizePercent";
+
+    /** Missing in files of older versions. */
+    private static final String CODE = "code";
+
     private static final String LANGUAGE = "language";
 
     /** The choices by their keys, in the order of the file, with their usual values. */
@@ -33,6 +37,7 @@ public final class PreferencesText {
         CHOICES.put("theme", Theme.LIGHT);
         CHOICES.put("temperature", TemperatureUnit.C);
         CHOICES.put("mass", MassUnit.G);
+        CHOICES.put(CODE, CodeView.ESSENTIAL);
     }
 
     private static final List<String> KEYS =
@@ -87,7 +92,9 @@ public final class PreferencesText {
             }
         }
         String missing =
-                KEYS.stream().filter(key -> !seen.contains(key)).collect(Collectors.joining(", "));
+                KEYS.stream()
+                        .filter(key -> !seen.contains(key) && !key.equals(CODE))
+                        .collect(Collectors.joining(", "));
         if (!missing.isEmpty()) {
             faults.add(fault(lines.length, "setting.missing", missing));
         } else if (!lines[lines.length - 1].isEmpty()) {

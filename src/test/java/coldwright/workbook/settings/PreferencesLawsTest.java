@@ -22,6 +22,7 @@ class PreferencesLawsTest {
         int typeSizePercent = draw.intIn(50, 300);
         Theme theme = draw.oneOf(Theme.values());
         TemperatureUnit temperature = draw.oneOf(TemperatureUnit.values());
+        CodeView code = draw.oneOf(CodeView.values());
         MassUnit mass = draw.oneOf(MassUnit.values());
         Language language = draw.oneOf(Language.all());
         BenchLimit limit = draw.oneOf(BenchLimit.values());
@@ -33,6 +34,7 @@ class PreferencesLawsTest {
                         .with(theme)
                         .with(temperature)
                         .with(mass)
+                        .with(code)
                         .with(language)
                         .with(limit, value);
         if (draw.anyBoolean()) {
