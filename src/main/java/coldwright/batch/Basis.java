@@ -105,7 +105,7 @@ public enum Basis implements Worded {
     private static Phrase usual(Kind kind, Object measure) {
         Object name =
                 measure instanceof Phrase value && value.area().equals("science.plan")
-                        ? Phrase.of("science.style", value.key().replace("value", "Quantity"))
+                        ? Phrase.of("science.style", value.key().replace("value", "StyleQuantity"))
                         : measure;
         Phrase range = Phrase.of(AREA, "source.usual", name);
         return Phrase.of(AREA, "source", kind.phrase(), range);

@@ -74,12 +74,14 @@ public record BatchAnalysis(
                 plan.reaches(Stage.SOFT_SERVE)
                         ? CrystalsInStorage.of(batch, mix, setup).map(CrystalsInStorage::calculated)
                         : Optional.empty();
+        BatchKitchen kitchen = new BatchKitchen(batch);
+        BatchState state = kitchen.state(mix, kitchen.frozen(setup, crystals));
         List<Fact> facts = new ArrayList<>(preview.report().facts());
         facts.addAll(
                 new ReportFacts()
                         .plan(plan, setup.vessels(), setup.coldC())
                         .stored(batch.stored())
-                        .crystals(crystals)
+                        .crystals(crystals, state.style().eaten())
                         .all());
         List<Phrase> notes = new ArrayList<>(setup.assumed());
         batch.lines().forEach(line -> Dextrose.note(line.name()).ifPresent(notes::add));
@@ -93,8 +95,6 @@ public record BatchAnalysis(
                 && crystals.filter(one -> one.kept().isEmpty()).isPresent()) {
             notes.add(MELTED);
         }
-        BatchKitchen kitchen = new BatchKitchen(batch);
-        BatchState state = kitchen.state(mix, kitchen.frozen(setup, crystals));
         BatchReport report =
                 new BatchReport(
                         facts,

@@ -15,7 +15,7 @@ import coldwright.science.plan.Making;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.standards.NameVerdict;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.words.Phrase;
 
 import java.util.LinkedHashMap;
@@ -194,7 +194,7 @@ public final class BatchAnalysisTree {
                 "overrun_percent", number(making.overrunPercent()),
                 "serving_c", number(making.servingC()),
                 "initial_freezing_point_c", number(after.curve().initialFreezingPointC()),
-                "ice_percent_of_water_at_serving", number(after.of(Quantity.ICE)));
+                "ice_percent_of_water_at_serving", number(after.of(StyleQuantity.ICE)));
     }
 
     /** An ingredient with its amount as written and as understood. */

@@ -8,8 +8,8 @@ import coldwright.science.balance.Trait;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -120,10 +120,10 @@ public final class BatchBalance {
     }
 
     private static double shareOfSalts(Ingredient one) {
-        return Quantity.SALT.of(Mix.of(Amount.grams(100, one))) / 100;
+        return StyleQuantity.SALT.of(Mix.of(Amount.grams(100, one))) / 100;
     }
 
     private static double saltsG(Mix mix) {
-        return Quantity.SALT.of(mix) / 100 * mix.massG();
+        return StyleQuantity.SALT.of(mix) / 100 * mix.massG();
     }
 }

@@ -65,18 +65,17 @@ public final class BatchKitchen implements Kitchen {
                 crystals.map(one -> one.drawn().meanUm()),
                 crystals.map(BatchKitchen::eaten),
                 crystals.flatMap(CrystalsInStorage::steady)
-                        .map(steady -> grown(crystals.get(), steady.meanUm())),
+                        .map(steady -> grown(crystals.get().drawn().meanUm(), steady.meanUm())),
                 recipe.stored().stream().mapToDouble(StorageConditions::days).findFirst());
     }
 
     private static Band eaten(CrystalsInStorage crystals) {
-        return grown(crystals, crystals.tasted().meanUm());
+        return grown(crystals.drawn().meanUm(), crystals.tasted().meanUm());
     }
 
-    /** Storage never makes crystals smaller than they were when they were drawn. */
-    static Band grown(CrystalsInStorage crystals, Band um) {
-        Band drawn = crystals.drawn().meanUm();
-        return um.middle() >= drawn.middle() ? um : drawn;
+    /** Storage never makes crystals smaller than they were before. */
+    static Band grown(Band before, Band um) {
+        return um.middle() >= before.middle() ? um : before;
     }
 
     private FreezingSetup setup(Making making) {

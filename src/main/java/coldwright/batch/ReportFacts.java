@@ -15,6 +15,7 @@ import coldwright.science.mix.SucroseEquivalentMethod;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.sensory.Overrun;
 import coldwright.science.sensory.Sweetness;
+import coldwright.science.style.Style;
 import coldwright.words.Phrase;
 import coldwright.words.Words;
 
@@ -252,7 +253,7 @@ final class ReportFacts {
         return this;
     }
 
-    ReportFacts crystals(Optional<CrystalsInStorage> all) {
+    ReportFacts crystals(Optional<CrystalsInStorage> all, Style.Eaten eaten) {
         group = "crystals";
         if (all.isEmpty()) {
             facts.add(
@@ -261,37 +262,44 @@ final class ReportFacts {
             return this;
         }
         CrystalsInStorage crystals = all.get();
-        crystal("drawn", crystals, crystals.drawn());
-        crystal("after_a_night", crystals, crystals.night());
-        crystals.fortnight().ifPresent(one -> crystal("after_two_weeks", crystals, one));
-        crystals.kept().ifPresent(kept -> crystal("as_kept", crystals, kept));
-        crystals.steady().ifPresent(steady -> crystal("kept_steady", crystals, steady));
+        Band drawn = crystal("drawn", crystals.drawn(), crystals.drawn().meanUm());
+        boolean atOnce = eaten == Style.Eaten.AT_ONCE;
+        if (!atOnce) {
+            Band night = crystal("after_a_night", crystals.night(), drawn);
+            crystals.fortnight().ifPresent(one -> crystal("after_two_weeks", one, night));
+        }
+        crystals.kept().ifPresent(kept -> crystal("as_kept", kept, drawn));
+        crystals.steady().ifPresent(steady -> crystal("kept_steady", steady, drawn));
         add("smooth_below_micrometres", (int) Texture.SMOOTH.upToUm(), Basis.SMOOTH);
-        CrystalStory tasted = crystals.tasted();
-        crystal("tasted", crystals, tasted);
+        CrystalStory tasted = atOnce ? crystals.drawn() : crystals.tasted();
+        Band tastedUm = crystal("tasted", tasted, drawn);
         facts.add(
-                fact("verdict", tasted.judgement(), Basis.SMOOTH)
+                fact("verdict", tasted.judgement(tastedUm), Basis.SMOOTH)
                         .said(
-                                crystals.kept().isPresent() ? "tasted-kept" : "tasted",
-                                size(BatchKitchen.grown(crystals, tasted.meanUm()))));
+                                atOnce
+                                        ? "tasted-drawn"
+                                        : crystals.kept().isPresent() ? "tasted-kept" : "tasted",
+                                size(tastedUm)));
         return this;
     }
 
-    private void crystal(String when, CrystalsInStorage crystals, CrystalStory story) {
-        Band um = BatchKitchen.grown(crystals, story.meanUm());
+    /** A size, which storage never makes smaller than it was before. */
+    private Band crystal(String when, CrystalStory story, Band before) {
+        Band um = BatchKitchen.grown(before, story.meanUm());
         facts.add(
                 fact(when + "_mean_micrometres", um.middle(), Basis.CRYSTALS)
                         .valid(Storage.COLDEST_C, 0, "°C")
                         .said(
                                 "crystals-" + when.replace('_', '-'),
                                 size(um),
-                                story.judgement(),
+                                story.judgement(um),
                                 CrystalsInStorage.USUAL.swingC())
                         .between(
                                 when + "_low_micrometres",
                                 um.low(),
                                 when + "_high_micrometres",
                                 um.high()));
+        return um;
     }
 
     /** The mean size of crystals, µm, with its band, in words. */

@@ -24,8 +24,8 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
 import coldwright.science.plan.ScaleRounding;
 import coldwright.science.style.DietRules;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -154,14 +154,14 @@ class PlanLawsTest {
 
     private static void noLimitCrossed(Plan plan) {
         boolean cleared = !plan.before().diet().excludedFrom(plan.before().batch()).isEmpty();
-        for (Quantity quantity :
+        for (StyleQuantity quantity :
                 List.of(
-                        Quantity.SALT,
-                        Quantity.ACID,
-                        Quantity.ALCOHOL,
-                        Quantity.GUM,
-                        Quantity.STARCH,
-                        Quantity.SWEETNESS)) {
+                        StyleQuantity.SALT,
+                        StyleQuantity.ACID,
+                        StyleQuantity.ALCOHOL,
+                        StyleQuantity.GUM,
+                        StyleQuantity.STARCH,
+                        StyleQuantity.SWEETNESS)) {
             double limit = plan.after().style().range(quantity).most();
             double before = plan.before().of(quantity);
             if (!cleared && !plan.changes().isEmpty()) {
@@ -192,7 +192,8 @@ class PlanLawsTest {
         if (plan.before().diet().rules().contains(DietRules.Rule.LESS_SUGAR)
                 && plan.before().diet().excludedFrom(before).isEmpty()) {
             assertTrue(
-                    plan.after().of(Quantity.SUGARS) <= plan.before().of(Quantity.SUGARS) + 0.05,
+                    plan.after().of(StyleQuantity.SUGARS)
+                            <= plan.before().of(StyleQuantity.SUGARS) + 0.05,
                     () -> "more sugar: " + plan.changes());
         }
     }

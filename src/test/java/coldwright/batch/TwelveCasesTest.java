@@ -20,8 +20,8 @@ import coldwright.science.plan.Planner;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.style.DietRules;
 import coldwright.science.style.Pieces;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +82,7 @@ class TwelveCasesTest {
         assertFalse(plans.isEmpty());
         for (Plan plan : plans) {
             assertEquals(0, moreG(plan, Shelf.SALT) + moreG(plan, Shelf.SODIUM_CHLORIDE));
-            assertTrue(plan.after().of(Quantity.SALT) <= asked.of(Quantity.SALT) + 0.001);
+            assertTrue(plan.after().of(StyleQuantity.SALT) <= asked.of(StyleQuantity.SALT) + 0.001);
         }
         assertTrue(
                 plans.stream().anyMatch(plan -> plan.after().making().servingC() > -15),
@@ -134,10 +134,16 @@ class TwelveCasesTest {
                         "120 sucrose",
                         "20 glucose syrup powder");
         BatchState state = state(recipe, Style.SOFT_SERVE);
-        assertEquals(6, state.of(Quantity.FAT), 0.6);
-        assertEquals(12, state.of(Quantity.MSNF), 0.6);
+        assertEquals(6, state.of(StyleQuantity.FAT), 0.6);
+        assertEquals(12, state.of(StyleQuantity.MSNF), 0.6);
         assertEquals(-6, state.making().servingC());
         assertEquals(List.of(), faults(state));
+        BatchReport report =
+                BatchAnalysis.of(recipe.meant(RecipeIntent.NONE.withStyle("soft serve"))).report();
+        assertEquals(
+                report.fact("drawn_mean_micrometres").number(),
+                report.fact("tasted_mean_micrometres").number());
+        assertTrue(report.fact("verdict").sentence().contains("at draw"));
     }
 
     /** Once: faulted for being hard. */
@@ -200,7 +206,7 @@ class TwelveCasesTest {
                 recipe(CHURN, "500 whole milk", "240 cream 35 %", "105 egg yolk", "155 sucrose");
         BatchState state = state(recipe, Style.CUSTARD);
         assertEquals(10.5, 100 * 105 / state.batch().massG(), 0.01);
-        assertTrue(state.of(Quantity.STABILITY) > 0.3);
+        assertTrue(state.of(StyleQuantity.STABILITY) > 0.3);
         assertFalse(faults(state).contains(BatchFault.NO_STABILISER));
     }
 
@@ -264,10 +270,13 @@ class TwelveCasesTest {
             Band kept = state.frozen().crystalsUm().orElseThrow();
             assertTrue(kept.middle() >= drawn.middle(), method + ": " + drawn + " to " + kept);
             BatchReport report = BatchAnalysis.of(recipe).report();
+            double night = report.fact("after_a_night_mean_micrometres").number();
             assertTrue(
-                    report.fact("after_a_night_mean_micrometres").number()
-                            >= report.fact("drawn_mean_micrometres").number(),
+                    night >= report.fact("drawn_mean_micrometres").number(),
                     method + " in the report");
+            assertTrue(
+                    report.fact("after_two_weeks_mean_micrometres").number() >= night,
+                    method + " after two weeks");
         }
     }
 

@@ -195,11 +195,19 @@ public final class CrystalStory implements Commented {
 
     /** {@return the verdict in any language, with the uncertainty of the band} */
     public Phrase judgement() {
+        return judgement(meanUm());
+    }
+
+    /**
+     * The same for a size that the story did not reach.
+     *
+     * @param um mean diameter, µm
+     */
+    public Phrase judgement(Band um) {
         if (!state.frozen()) {
             return phrase("not-frozen", state.temperatureC());
         }
-        Band um = meanUm();
-        Texture likely = texture();
+        Texture likely = Texture.of(um.middle());
         Texture best = Texture.of(um.low());
         Texture worst = Texture.of(um.high());
         String doubt = (best == likely ? "" : "-at-best") + (worst == likely ? "" : "-at-worst");

@@ -1,6 +1,6 @@
 package coldwright.science.plan;
 
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 import coldwright.words.Worded;
 
@@ -12,45 +12,45 @@ public enum BatchFault implements Worded {
     /** The bath hasn't enough ice and salt to freeze it. */
     SMALL_BATH(null, false, 1),
     /** Its freezing point is too low for the cold that freezes it. */
-    LOW_FREEZING_POINT(Quantity.ICE_IN_THE_COLD, false, 2),
+    LOW_FREEZING_POINT(StyleQuantity.ICE_IN_THE_COLD, false, 2),
     /** It contains what its diet leaves out. */
     OFF_DIET(null, false, 1),
-    MUCH_SALT(Quantity.SALT, true, 1.5),
-    MUCH_ACID(Quantity.ACID, true, 1),
-    MUCH_ALCOHOL(Quantity.ALCOHOL, true, 0.8),
-    MUCH_ICE(Quantity.ICE, true, 1),
-    LITTLE_ICE(Quantity.ICE, false, 1),
+    MUCH_SALT(StyleQuantity.SALT, true, 1.5),
+    MUCH_ACID(StyleQuantity.ACID, true, 1),
+    MUCH_ALCOHOL(StyleQuantity.ALCOHOL, true, 0.8),
+    MUCH_ICE(StyleQuantity.ICE, true, 1),
+    LITTLE_ICE(StyleQuantity.ICE, false, 1),
     COARSE_CRYSTALS(null, true, 1),
     /** Varying temperature or warming in storage. */
     STORAGE(null, true, 1),
-    MUCH_SWEETNESS(Quantity.SWEETNESS, true, 1),
-    LITTLE_SWEETNESS(Quantity.SWEETNESS, false, 0.8),
-    FEW_SOLIDS(Quantity.SOLIDS, false, 0.8),
-    MANY_SOLIDS(Quantity.SOLIDS, true, 0.6),
-    MUCH_FAT(Quantity.FAT, true, 1),
-    LITTLE_FAT(Quantity.FAT, false, 0.5),
-    MUCH_MSNF(Quantity.MSNF, true, 0.5),
-    LITTLE_MSNF(Quantity.MSNF, false, 0.7),
+    MUCH_SWEETNESS(StyleQuantity.SWEETNESS, true, 1),
+    LITTLE_SWEETNESS(StyleQuantity.SWEETNESS, false, 0.8),
+    FEW_SOLIDS(StyleQuantity.SOLIDS, false, 0.8),
+    MANY_SOLIDS(StyleQuantity.SOLIDS, true, 0.6),
+    MUCH_FAT(StyleQuantity.FAT, true, 1),
+    LITTLE_FAT(StyleQuantity.FAT, false, 0.5),
+    MUCH_MSNF(StyleQuantity.MSNF, true, 0.5),
+    LITTLE_MSNF(StyleQuantity.MSNF, false, 0.7),
     /** More milk sugar than stays dissolved in storage. */
-    MUCH_LACTOSE(Quantity.LACTOSE, true, 1),
-    MUCH_SUGARS(Quantity.SUGARS, true, 0.9),
-    NO_STABILISER(Quantity.STABILITY, false, 0.4),
-    MUCH_STABILISER(Quantity.GUM, true, 1),
-    MUCH_STARCH(Quantity.STARCH, true, 0.8),
-    MUCH_AIR(Quantity.OVERRUN, true, 0.8);
+    MUCH_LACTOSE(StyleQuantity.LACTOSE, true, 1),
+    MUCH_SUGARS(StyleQuantity.SUGARS, true, 0.9),
+    NO_STABILISER(StyleQuantity.STABILITY, false, 0.4),
+    MUCH_STABILISER(StyleQuantity.GUM, true, 1),
+    MUCH_STARCH(StyleQuantity.STARCH, true, 0.8),
+    MUCH_AIR(StyleQuantity.OVERRUN, true, 0.8);
 
-    private final Quantity quantity;
+    private final StyleQuantity quantity;
     private final boolean above;
     private final double weight;
 
-    BatchFault(Quantity quantity, boolean above, double weight) {
+    BatchFault(StyleQuantity quantity, boolean above, double weight) {
         this.quantity = quantity;
         this.above = above;
         this.weight = weight;
     }
 
     /** Its quantity; null where none decides. */
-    Quantity quantity() {
+    StyleQuantity quantity() {
         return quantity;
     }
 

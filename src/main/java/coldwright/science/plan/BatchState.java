@@ -6,8 +6,8 @@ import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.style.DietRules;
 import coldwright.science.style.Pieces;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 
 import java.util.EnumMap;
@@ -33,7 +33,7 @@ public record BatchState(
         Making making,
         Frozen frozen,
         FreezingCurve curve,
-        Map<Quantity, StyleRange> wanted) {
+        Map<StyleQuantity, StyleRange> wanted) {
     /** Copies the map. */
     public BatchState {
         wanted = Map.copyOf(wanted);
@@ -93,15 +93,15 @@ public record BatchState(
      * @param most no more than this, in its unit
      * @return its state: outside that range is a fault, whatever the style says
      */
-    public BatchState wanting(Quantity quantity, double least, double most) {
-        Map<Quantity, StyleRange> all = new EnumMap<>(Quantity.class);
+    public BatchState wanting(StyleQuantity quantity, double least, double most) {
+        Map<StyleQuantity, StyleRange> all = new EnumMap<>(StyleQuantity.class);
         all.putAll(wanted);
         all.put(quantity, new StyleRange(least, most, "asked"));
         return new BatchState(pieces, style, diet, making, frozen, curve, all);
     }
 
     /** The range that decides whether a quantity is a fault. */
-    StyleRange range(Quantity quantity) {
+    StyleRange range(StyleQuantity quantity) {
         return wanted.containsKey(quantity) ? wanted.get(quantity) : Faults.range(quantity, this);
     }
 
@@ -126,7 +126,7 @@ public record BatchState(
     }
 
     /** {@return in its unit} */
-    public double of(Quantity quantity) {
+    public double of(StyleQuantity quantity) {
         Mix mix = pieces.mix();
         return switch (quantity) {
             case ICE -> Firmness.spoonIcePercent(mix, curve, making.servingC());

@@ -4,7 +4,7 @@ import coldwright.science.Band;
 import coldwright.science.crystal.Texture;
 import coldwright.science.freezer.Stage;
 import coldwright.science.mix.Mix;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -59,8 +59,8 @@ public final class Faults {
     }
 
     /** Whether anybody notices a quantity: what stabilises shows only in long storage. */
-    static boolean judges(Quantity quantity, BatchState state) {
-        return quantity != Quantity.STABILITY || storedDays(state) > WEEK_DAYS;
+    static boolean judges(StyleQuantity quantity, BatchState state) {
+        return quantity != StyleQuantity.STABILITY || storedDays(state) > WEEK_DAYS;
     }
 
     private static double storedDays(BatchState state) {
@@ -68,7 +68,7 @@ public final class Faults {
     }
 
     /** The usual range that decides a fault. */
-    static StyleRange range(Quantity quantity, BatchState state) {
+    static StyleRange range(StyleQuantity quantity, BatchState state) {
         return switch (quantity) {
             case ICE_IN_THE_COLD -> CHURNED;
             case CRYSTALS -> SMOOTH;
@@ -89,7 +89,7 @@ public final class Faults {
     }
 
     private static Finding measured(BatchFault fault, BatchState state) {
-        Quantity quantity = fault.quantity();
+        StyleQuantity quantity = fault.quantity();
         StyleRange range = state.range(quantity);
         double value = state.of(quantity);
         double beyond = fault.above() ? range.beyond(value) : -range.beyond(value);
@@ -100,7 +100,8 @@ public final class Faults {
 
     private static Finding smallBath(BatchState state) {
         boolean small =
-                !state.frozen().freezes() && state.of(Quantity.ICE_IN_THE_COLD) >= CHURNED.least();
+                !state.frozen().freezes()
+                        && state.of(StyleQuantity.ICE_IN_THE_COLD) >= CHURNED.least();
         double least = state.frozen().leastIceG();
         return new Finding(
                 BatchFault.SMALL_BATH,
@@ -125,22 +126,22 @@ public final class Faults {
     }
 
     private static Finding crystals(BatchState state) {
-        double now = state.of(Quantity.CRYSTALS);
+        double now = state.of(StyleQuantity.CRYSTALS);
         double own = state.frozen().steadyUm().map(one -> Math.min(one.middle(), now)).orElse(now);
-        return felt(BatchFault.COARSE_CRYSTALS, own, state.range(Quantity.CRYSTALS), state);
+        return felt(BatchFault.COARSE_CRYSTALS, own, state.range(StyleQuantity.CRYSTALS), state);
     }
 
     /** Crystal growth beyond that of the same time in a steady freezer. */
     private static Finding storage(BatchState state) {
-        double now = state.of(Quantity.CRYSTALS);
+        double now = state.of(StyleQuantity.CRYSTALS);
         double steady = state.frozen().steadyUm().map(Band::middle).orElse(now);
-        double most = Math.max(steady, state.range(Quantity.CRYSTALS).most());
+        double most = Math.max(steady, state.range(StyleQuantity.CRYSTALS).most());
         return felt(BatchFault.STORAGE, now, new StyleRange(0, most, "steady"), state);
     }
 
     private static Finding felt(BatchFault fault, double um, StyleRange range, BatchState state) {
         boolean counts = state.style().smooth() && state.frozen().freezes();
-        double steps = fault.weight() * range.beyond(um) / Quantity.CRYSTALS.step();
+        double steps = fault.weight() * range.beyond(um) / StyleQuantity.CRYSTALS.step();
         return new Finding(fault, um, range, counts ? steps : 0, state);
     }
 }

@@ -1,11 +1,12 @@
 package coldwright.science.plan;
 
+import coldwright.science.crystal.Method;
 import coldwright.science.mix.Allergen;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Contribution;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 import coldwright.words.Phrase;
 
@@ -110,6 +111,12 @@ public record Finding(
         boolean milk = state.batch().allergens().contains(Allergen.MILK);
         return switch (fault) {
             case LOW_FREEZING_POINT -> phrase("advice.LOW_FREEZING_POINT", state.frozen().coldC());
+            case COARSE_CRYSTALS ->
+                    phrase(
+                            "advice.COARSE_CRYSTALS"
+                                    + (state.making().method() == Method.STILL_TUB
+                                            ? ""
+                                            : ".moved"));
             case FEW_SOLIDS, MANY_SOLIDS ->
                     phrase("advice." + fault.name() + (milk ? ".milk" : ""));
             default -> phrase("advice." + fault.name());
@@ -117,11 +124,11 @@ public record Finding(
     }
 
     private Phrase measured() {
-        Quantity quantity = fault.quantity();
+        StyleQuantity quantity = fault.quantity();
         double scale = scale(quantity);
         double shown = scale * value;
         Phrase found =
-                quantity == Quantity.ICE
+                quantity == StyleQuantity.ICE
                         ? phrase("value.ICE", state.making().servingC(), shown)
                         : phrase("value." + quantity.name(), shown);
         Phrase measured =
@@ -135,12 +142,12 @@ public record Finding(
     }
 
     /** Sweetness is shown as sweetening power (POD), g of sucrose per 1000 g. */
-    static double scale(Quantity quantity) {
-        return quantity == Quantity.SWEETNESS ? 10 : 1;
+    static double scale(StyleQuantity quantity) {
+        return quantity == StyleQuantity.SWEETNESS ? 10 : 1;
     }
 
     /** The ingredients that bring most of a quantity, or keep most water from freezing. */
-    private static Optional<Phrase> brought(Quantity quantity, BatchState state) {
+    private static Optional<Phrase> brought(StyleQuantity quantity, BatchState state) {
         Mix mix = state.pieces().mix();
         Map<Ingredient, Double> shares = new LinkedHashMap<>();
         switch (quantity) {
@@ -172,7 +179,7 @@ public record Finding(
                                                 share.getKey().phrase(),
                                                 (double) Math.round(share.getValue())))
                         .toList();
-        boolean ice = quantity == Quantity.ICE || quantity == Quantity.ICE_IN_THE_COLD;
+        boolean ice = quantity == StyleQuantity.ICE || quantity == StyleQuantity.ICE_IN_THE_COLD;
         return largest.isEmpty()
                 ? Optional.empty()
                 : Optional.of(phrase(ice ? "brought.ICE" : "brought.part", largest));

@@ -6,8 +6,8 @@ import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.sensory.Firmness;
 import coldwright.science.style.DietRules;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -28,18 +28,20 @@ import java.util.function.ToDoubleFunction;
  */
 final class LinearModel {
     /** All that an ingredient moves. */
-    private static final Set<Quantity> JUDGED =
-            EnumSet.complementOf(EnumSet.of(Quantity.OVERRUN, Quantity.SERVING, Quantity.CRYSTALS));
+    private static final Set<StyleQuantity> JUDGED =
+            EnumSet.complementOf(
+                    EnumSet.of(
+                            StyleQuantity.OVERRUN, StyleQuantity.SERVING, StyleQuantity.CRYSTALS));
 
     /** Quantities with a limit of taste. */
-    static final Set<Quantity> TASTED =
+    static final Set<StyleQuantity> TASTED =
             EnumSet.of(
-                    Quantity.SALT,
-                    Quantity.ACID,
-                    Quantity.ALCOHOL,
-                    Quantity.GUM,
-                    Quantity.STARCH,
-                    Quantity.SWEETNESS);
+                    StyleQuantity.SALT,
+                    StyleQuantity.ACID,
+                    StyleQuantity.ALCOHOL,
+                    StyleQuantity.GUM,
+                    StyleQuantity.STARCH,
+                    StyleQuantity.SWEETNESS);
 
     /** Steps beyond a range that aren't worth a sentence yet. */
     private static final double UNTOLD = 0.15;
@@ -61,7 +63,7 @@ final class LinearModel {
 
     /** What a gram of an ingredient brings; of the whole batch: what all its grams bring. */
     private record Effect(
-            Map<Quantity, Double> percents, double massG, double waterG, double[] liquidG) {}
+            Map<StyleQuantity, Double> percents, double massG, double waterG, double[] liquidG) {}
 
     LinearModel(BatchState state, List<Lever> levers) {
         this.state = state;
@@ -76,8 +78,8 @@ final class LinearModel {
 
     private Effect effect(Ingredient ingredient, double[] before) {
         Mix alone = Mix.of(Amount.grams(100, ingredient));
-        Map<Quantity, Double> percents = new HashMap<>();
-        for (Quantity quantity : JUDGED) {
+        Map<StyleQuantity, Double> percents = new HashMap<>();
+        for (StyleQuantity quantity : JUDGED) {
             if (quantity.isByMass()) {
                 percents.put(quantity, quantity.of(alone));
             }
@@ -134,7 +136,7 @@ final class LinearModel {
     Rows rows(Set<BatchFault> required, double margin, double mostMoved) {
         List<double[]> a = new ArrayList<>();
         List<Double> b = new ArrayList<>();
-        for (Quantity quantity : JUDGED) {
+        for (StyleQuantity quantity : JUDGED) {
             if (!Faults.judges(quantity, state)) {
                 continue;
             }
@@ -170,7 +172,7 @@ final class LinearModel {
      * sentence. Sweetness moves by a step at most, or to the middle of its range, because it is the
      * first thing that is tasted.
      */
-    private StyleRange kept(Quantity quantity, StyleRange range, double value) {
+    private StyleRange kept(StyleQuantity quantity, StyleRange range, double value) {
         if (state.wanted().containsKey(quantity)) {
             return range;
         }
@@ -187,14 +189,14 @@ final class LinearModel {
                     default -> range.most() + UNTOLD * step;
                 };
         double least =
-                quantity == Quantity.SWEETNESS
+                quantity == StyleQuantity.SWEETNESS
                         ? Math.max(range.least(), Math.min(middle, value - step))
                         : range.least() - UNTOLD * step;
         return new StyleRange(least, most, range.source());
     }
 
     /** The most of a quantity that no plan exceeds: its limit, or what is in the batch already. */
-    double most(Quantity quantity) {
+    double most(StyleQuantity quantity) {
         double value = state.of(quantity);
         StyleRange range = state.range(quantity);
         return range.beyond(value) > 0
@@ -222,16 +224,17 @@ final class LinearModel {
     }
 
     /** Adds the row that keeps a quantity below (side 1) or above (side −1) a bound. */
-    private void add(List<double[]> a, List<Double> b, Quantity quantity, double bound, int side) {
+    private void add(
+            List<double[]> a, List<Double> b, StyleQuantity quantity, double bound, int side) {
         if (quantity.isByMass()) {
             double scale = quantity.step() * mix.massG();
             row(a, effect -> side * (effect.percents().get(quantity) - bound) / scale);
             b.add(side * (bound - quantity.of(mix)) / quantity.step());
             return;
         }
-        int at = quantity == Quantity.ICE ? 0 : 1;
+        int at = quantity == StyleQuantity.ICE ? 0 : 1;
         double part = bound / 100;
-        boolean spoon = quantity == Quantity.ICE;
+        boolean spoon = quantity == StyleQuantity.ICE;
         boolean drier = mix.waterPercent() < Firmness.ORDINARY_WATER_PERCENT;
         if (!(spoon && drier && side > 0)) {
             ice(a, b, at, side, part, quantity.step(), Effect::waterG);

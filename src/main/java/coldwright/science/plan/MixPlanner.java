@@ -5,7 +5,7 @@ import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
 import coldwright.science.mix.Mix;
 import coldwright.science.style.DietRules;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -190,7 +190,7 @@ final class MixPlanner {
                 return false;
             }
         }
-        for (Quantity quantity : LinearModel.TASTED) {
+        for (StyleQuantity quantity : LinearModel.TASTED) {
             if (after.of(quantity) > model.most(quantity) + ROUNDING_STEPS * quantity.step()) {
                 return false;
             }

@@ -5,7 +5,7 @@ import static coldwright.science.plan.Finding.phrase;
 import coldwright.science.Band;
 import coldwright.science.mix.Allergen;
 import coldwright.science.style.DietRules;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.words.Phrase;
 
 import java.util.ArrayList;
@@ -69,13 +69,13 @@ public final class PlanSentences {
         List<Phrase> effects = new ArrayList<>();
         BatchState before = plan.before();
         BatchState after = plan.after();
-        for (Quantity quantity : Quantity.values()) {
+        for (StyleQuantity quantity : StyleQuantity.values()) {
             boolean shown =
-                    quantity != Quantity.LACTOSE
-                            && quantity != Quantity.SERVING
-                            && quantity != Quantity.OVERRUN
-                            && quantity != Quantity.CRYSTALS
-                            && quantity != Quantity.ICE_IN_THE_COLD;
+                    quantity != StyleQuantity.LACTOSE
+                            && quantity != StyleQuantity.SERVING
+                            && quantity != StyleQuantity.OVERRUN
+                            && quantity != StyleQuantity.CRYSTALS
+                            && quantity != StyleQuantity.ICE_IN_THE_COLD;
             double was = before.of(quantity);
             double is = after.of(quantity);
             if (shown && Math.abs(is - was) >= NOTABLE_STEPS * quantity.step()) {

@@ -1,8 +1,8 @@
 package coldwright.science.plan;
 
 import coldwright.science.crystal.Method;
-import coldwright.science.style.Quantity;
 import coldwright.science.style.Style;
+import coldwright.science.style.StyleQuantity;
 import coldwright.science.style.StyleRange;
 
 import java.util.ArrayList;
@@ -158,7 +158,7 @@ public final class Planner {
                                 refrozen(
                                         now,
                                         making.withOverrun(
-                                                state.style().range(Quantity.OVERRUN).most()));
+                                                state.style().range(StyleQuantity.OVERRUN).most()));
                 default -> {}
             }
         }
@@ -235,15 +235,16 @@ public final class Planner {
 
     /** The serving temperature nearest to now, within the style's range, at which ice is usual. */
     private Optional<Making> served(BatchState made) {
-        StyleRange usual = made.style().range(Quantity.SERVING);
-        StyleRange ice = made.range(Quantity.ICE);
+        StyleRange usual = made.style().range(StyleQuantity.SERVING);
+        StyleRange ice = made.range(StyleQuantity.ICE);
         double now = made.making().servingC();
         double far = Math.max(usual.most() - now, now - usual.least());
         for (double by = STEP_C; by <= far; by += STEP_C) {
             for (int sign : new int[] {1, -1}) {
                 Making other = made.making().servedAt(now + sign * by);
                 boolean within = usual.beyond(other.servingC()) == 0;
-                if (within && ice.beyond(made.with(other, made.frozen()).of(Quantity.ICE)) == 0) {
+                if (within
+                        && ice.beyond(made.with(other, made.frozen()).of(StyleQuantity.ICE)) == 0) {
                     return Optional.of(other);
                 }
             }
@@ -270,8 +271,9 @@ public final class Planner {
         boolean milk = made.pieces().mix().milkSolidsNotFatPercent() > 1;
         return switch (style) {
             case CUSTARD, FROZEN_YOGURT, LOW_SUGAR, SOFT_SERVE, VEGAN -> true;
-            case ADULT -> made.of(Quantity.ALCOHOL) < 1;
-            case SORBET, GRANITA, LOLLY -> milk || made.of(Quantity.FAT) > WATER_ICE_FAT_PERCENT;
+            case ADULT -> made.of(StyleQuantity.ALCOHOL) < 1;
+            case SORBET, GRANITA, LOLLY ->
+                    milk || made.of(StyleQuantity.FAT) > WATER_ICE_FAT_PERCENT;
             default -> !milk;
         };
     }

@@ -63,7 +63,7 @@ public enum Style implements Worded {
      */
     public static final double MOST_SALT_PERCENT = 0.5;
 
-    private static final Map<String, Map<Quantity, StyleRange>> RANGES = read();
+    private static final Map<String, Map<StyleQuantity, StyleRange>> RANGES = read();
 
     private final double servingC;
     private final double keptDays;
@@ -76,13 +76,14 @@ public enum Style implements Worded {
     }
 
     /** {@return its range; without ends where the style has none} */
-    public StyleRange range(Quantity quantity) {
+    public StyleRange range(StyleQuantity quantity) {
         StyleRange own = RANGES.get(name()).get(quantity);
         return own == null ? RANGES.get("ANY").getOrDefault(quantity, StyleRange.NONE) : own;
     }
 
     /**
-     * Its usual serving temperature (rule of thumb within the range of {@link Quantity#SERVING}).
+     * Its usual serving temperature (rule of thumb within the range of {@link
+     * StyleQuantity#SERVING}).
      *
      * @return °C
      */
@@ -142,12 +143,12 @@ public enum Style implements Worded {
                 Arrays.stream(values()).map(Style::words).toList());
     }
 
-    private static Map<String, Map<Quantity, StyleRange>> read() {
-        Map<String, Map<Quantity, StyleRange>> all = new HashMap<>();
+    private static Map<String, Map<StyleQuantity, StyleRange>> read() {
+        Map<String, Map<StyleQuantity, StyleRange>> all = new HashMap<>();
         for (Style style : values()) {
-            all.put(style.name(), new EnumMap<>(Quantity.class));
+            all.put(style.name(), new EnumMap<>(StyleQuantity.class));
         }
-        all.put("ANY", new EnumMap<>(Quantity.class));
+        all.put("ANY", new EnumMap<>(StyleQuantity.class));
         CSVFormat format =
                 CSVFormat.DEFAULT
                         .builder()
@@ -163,7 +164,7 @@ public enum Style implements Worded {
                                 end(row.get("least"), Double.NEGATIVE_INFINITY),
                                 end(row.get("most"), Double.POSITIVE_INFINITY),
                                 row.get("source"));
-                all.get(row.get("style")).put(Quantity.valueOf(row.get("quantity")), range);
+                all.get(row.get("style")).put(StyleQuantity.valueOf(row.get("quantity")), range);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

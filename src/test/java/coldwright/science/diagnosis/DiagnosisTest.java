@@ -23,7 +23,7 @@ import coldwright.science.plan.Finding;
 import coldwright.science.plan.Kitchen;
 import coldwright.science.plan.Plan;
 import coldwright.science.plan.Planner;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -173,10 +173,10 @@ class DiagnosisTest {
     void easesWhatWasTasted() {
         BatchState state = Situation.of(CLASSIC).state();
         BatchState eased = Diagnosis.eased(state, Symptom.TOO_SWEET);
-        double before = state.of(Quantity.SWEETNESS);
+        double before = state.of(StyleQuantity.SWEETNESS);
         Plan plan = Planner.plans(eased, Kitchen.at(-18)).get(0);
         assertTrue(plan.resolvesAll(), plan::toString);
-        assertTrue(plan.after().of(Quantity.SWEETNESS) <= before - 2.4, plan::toString);
+        assertTrue(plan.after().of(StyleQuantity.SWEETNESS) <= before - 2.4, plan::toString);
         assertTrue(Diagnosis.byHand(Symptom.SANDY).orElseThrow().english().contains("dissolved"));
     }
 }

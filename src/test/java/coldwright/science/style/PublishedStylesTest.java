@@ -80,9 +80,9 @@ class PublishedStylesTest {
         BatchState state =
                 BatchState.of(mix, Style.ICE_CREAM, DietRules.AS_IT_IS, making, Kitchen.at(-18));
         assertEquals(List.of(), Faults.of(state));
-        double ice = state.of(Quantity.ICE);
+        double ice = state.of(StyleQuantity.ICE);
         assertTrue(ice > 69 && ice < 78, "69 to 78 % says the source line of goff-ice: " + ice);
-        double sweet = state.of(Quantity.SWEETNESS);
+        double sweet = state.of(StyleQuantity.SWEETNESS);
         assertTrue(sweet > 12 && sweet < 16, "12.3 to 15.9 % says that line: " + sweet);
     }
 
@@ -91,10 +91,10 @@ class PublishedStylesTest {
     void theRangesHoldTheTable(Row row) {
         Style style = Style.valueOf(row.text("style"));
         Ledger.At at = LEDGER.at(row, row.text("what"));
-        inside(at, style.range(Quantity.FAT), row.between("fat_least", "fat_most"));
-        inside(at, style.range(Quantity.MSNF), row.between("msnf_least", "msnf_most"));
+        inside(at, style.range(StyleQuantity.FAT), row.between("fat_least", "fat_most"));
+        inside(at, style.range(StyleQuantity.MSNF), row.between("msnf_least", "msnf_most"));
         double lactose = 0.545 * 0.175 * row.number("msnf_most");
-        StyleRange sweet = style.range(Quantity.SWEETNESS);
+        StyleRange sweet = style.range(StyleQuantity.SWEETNESS);
         assertTrue(row.number("sugar_least") >= sweet.least());
         assertTrue(row.number("sugar_most") + lactose <= sweet.most() + 3.5, "sugar as sucrose");
     }
@@ -109,7 +109,7 @@ class PublishedStylesTest {
     @Test
     void eachRangeHasItsSourceInEachLanguage() {
         for (Style style : Style.values()) {
-            for (Quantity quantity : Quantity.values()) {
+            for (StyleQuantity quantity : StyleQuantity.values()) {
                 StyleRange range = style.range(quantity);
                 assertTrue(SOURCES.contains(range.source()), range::source);
                 assertTrue(range.least() <= range.most());
@@ -118,7 +118,7 @@ class PublishedStylesTest {
                     assertFalse(text.startsWith("source."), text);
                 }
             }
-            assertEquals(0, style.range(Quantity.SERVING).beyond(style.servingC()));
+            assertEquals(0, style.range(StyleQuantity.SERVING).beyond(style.servingC()));
         }
         assertTrue(Words.of("science.style").has("source.practice"));
     }

@@ -11,6 +11,7 @@ import coldwright.science.freezer.Cold;
 import coldwright.science.freezer.Holder;
 import coldwright.science.mix.Amount;
 import coldwright.science.mix.Ingredient;
+import coldwright.science.style.Style;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -87,7 +88,8 @@ public final class LessonFromBatch {
     }
 
     private void storage(Optional<StorageConditions> stored) {
-        values.put("tasted", stored.isPresent() ? "kept" : "night");
+        boolean atOnce = all.state().style().eaten() == Style.Eaten.AT_ONCE;
+        values.put("tasted", atOnce ? "drawn" : stored.isPresent() ? "kept" : "night");
         values.put("kept", "");
         values.put("steady", "");
         stored.ifPresent(

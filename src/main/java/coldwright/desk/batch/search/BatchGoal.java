@@ -19,7 +19,7 @@ import coldwright.science.plan.Plan;
 import coldwright.science.plan.PlanSentences;
 import coldwright.science.plan.Planner;
 import coldwright.science.sensory.Firmness;
-import coldwright.science.style.Quantity;
+import coldwright.science.style.StyleQuantity;
 import coldwright.text.DisplayText;
 import coldwright.words.Phrase;
 
@@ -139,23 +139,25 @@ public enum BatchGoal {
 
     /** The batch with the range that the goal asks for. */
     private BatchState asked(BatchState state) {
-        double ice = state.of(Quantity.ICE);
+        double ice = state.of(StyleQuantity.ICE);
         return switch (this) {
             case SCOOPABLE -> {
                 Band scoops = Firmness.scoopablePercentAt(state.making().servingC());
-                yield state.wanting(Quantity.ICE, scoops.low(), scoops.high());
+                yield state.wanting(StyleQuantity.ICE, scoops.low(), scoops.high());
             }
             case LESS_SWEET -> {
-                double most = LESS * state.of(Quantity.SWEETNESS);
-                yield state.wanting(Quantity.SWEETNESS, 0, most)
-                        .wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+                double most = LESS * state.of(StyleQuantity.SWEETNESS);
+                yield state.wanting(StyleQuantity.SWEETNESS, 0, most)
+                        .wanting(StyleQuantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             }
-            case NO_EGG, NO_ALCOHOL -> state.wanting(Quantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
+            case NO_EGG, NO_ALCOHOL ->
+                    state.wanting(StyleQuantity.ICE, ice - SAME_ICE, ice + SAME_ICE);
             case SMOOTH -> {
-                double told = Finding.WORTH_TELLING_STEPS * Quantity.CRYSTALS.step();
-                yield state.wanting(Quantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
+                double told = Finding.WORTH_TELLING_STEPS * StyleQuantity.CRYSTALS.step();
+                yield state.wanting(StyleQuantity.CRYSTALS, 0, Texture.SMOOTH.upToUm() - told);
             }
-            case LESS_FAT -> state.wanting(Quantity.FAT, 0, LESS * state.of(Quantity.FAT));
+            case LESS_FAT ->
+                    state.wanting(StyleQuantity.FAT, 0, LESS * state.of(StyleQuantity.FAT));
             default -> state;
         };
     }

@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
  * A quantity by which a batch is judged. Each has a step: how far beyond the usual range counts as
  * one whole fault (judgement).
  */
-public enum Quantity implements Worded {
+public enum StyleQuantity implements Worded {
     /** Fat of every origin, % by mass. */
     FAT(4, Mix::fatPercent),
     /** Milk solids-not-fat, % by mass. */
@@ -28,12 +28,12 @@ public enum Quantity implements Worded {
      * What stabilises, as far as it acts, in % of gum: gums and gelatine fully; starch and fibre
      * (pectin of fruit) a tenth; cooked yolk solids 6 %; milk protein 4 % (rules of thumb).
      */
-    STABILITY(0.1, Quantity::stability),
+    STABILITY(0.1, StyleQuantity::stability),
     /** Gums and gelatine, % by mass. */
     GUM(0.2, mix -> mix.composition().percent(Component.STABILISER)),
     STARCH(1, mix -> mix.composition().percent(Component.STARCH)),
     /** Added salt with potassium and calcium chloride, % by mass. */
-    SALT(0.2, Quantity::salts),
+    SALT(0.2, StyleQuantity::salts),
     /** Acids, % by mass. */
     ACID(0.4, mix -> mix.composition().percent(Component.Kind.ACID)),
     /** Ethanol, % by mass. */
@@ -43,7 +43,7 @@ public enum Quantity implements Worded {
      * that are printed (0.15 of the rest instead of a seventh; see {@link LactoseSaturation}), % by
      * mass; below zero for a safe mix.
      */
-    LACTOSE(2, Quantity::lactoseExcess),
+    LACTOSE(2, StyleQuantity::lactoseExcess),
     /** Ice at the serving temperature as a spoon meets it, % of the water. */
     ICE(4, null),
     /** Ice in the cold that freezes it, % of the water: half of it when churning stops. */
@@ -58,7 +58,7 @@ public enum Quantity implements Worded {
     private final double step;
     private final ToDoubleFunction<Mix> byMass;
 
-    Quantity(double step, ToDoubleFunction<Mix> byMass) {
+    StyleQuantity(double step, ToDoubleFunction<Mix> byMass) {
         this.step = step;
         this.byMass = byMass;
     }
