@@ -3,7 +3,7 @@ package coldwright.bench;
 import coldwright.bench.compile.SnippetSource;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.complete.CompletionProposal;
-import coldwright.bench.process.SpareProcesses;
+import coldwright.bench.process.BenchProcesses;
 
 import java.time.Duration;
 import java.util.ArrayDeque;
@@ -31,7 +31,7 @@ import java.util.concurrent.CompletableFuture;
  */
 public final class Bench implements AutoCloseable {
     private final BenchSettings settings;
-    private final SpareProcesses spares;
+    private final BenchProcesses processes;
     private final SnippetCompilation snippetCompilation;
     private final StepReplayer live;
     private final Deque<RunJob> waiting = new ArrayDeque<>();
@@ -42,15 +42,15 @@ public final class Bench implements AutoCloseable {
 
     private Bench(BenchSettings settings, Duration mostCompileTime) {
         this.settings = settings;
-        spares = new SpareProcesses(settings.classPath(), settings.heapMb(), settings.pointLimit());
+        processes =
+                new BenchProcesses(settings.classPath(), settings.heapMb(), settings.pointLimit());
         snippetCompilation = new SnippetCompilation(new CompilerClient(settings, mostCompileTime));
-        live = new StepReplayer(settings, spares, snippetCompilation::lines);
+        live = new StepReplayer(settings, processes, snippetCompilation::lines);
         worker.setDaemon(true);
     }
 
     /**
-     * Opens a bench and returns at once. Its process, a spare and the compiler warm up in the
-     * background.
+     * Opens a bench and returns at once. Its process and the compiler warm up in the background.
      */
     public static Bench open(BenchSettings settings) {
         return open(settings, CompilerClient.MOST_PROCESSOR_TIME);
@@ -151,7 +151,7 @@ public final class Bench implements AutoCloseable {
 
     /**
      * Stops the current run and drops the waiting ones. Returns at once; the runs end as {@link
-     * RunOutcome.Stopped}. The next run uses the spare.
+     * RunOutcome.Stopped}. The next run uses another process.
      */
     public void stop() {
         RunJob running;
@@ -274,6 +274,6 @@ public final class Bench implements AutoCloseable {
         if (unanswered != null) {
             unanswered.answer().cancel(false);
         }
-        spares.close();
+        processes.close();
     }
 }

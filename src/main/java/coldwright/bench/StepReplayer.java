@@ -5,7 +5,7 @@ import coldwright.bench.compile.LineIndex;
 import coldwright.bench.compile.StepRun;
 import coldwright.bench.confine.NameCheck;
 import coldwright.bench.process.BenchProcess;
-import coldwright.bench.process.SpareProcesses;
+import coldwright.bench.process.BenchProcesses;
 import coldwright.bench.remote.BenchMessage;
 import coldwright.bench.remote.CompiledClass;
 import coldwright.bench.remote.Order;
@@ -36,7 +36,7 @@ import java.util.function.BiFunction;
  *       nothing needs to run first.
  *   <li>If others have, and none can have left traces, the process forgets the snippets' classes
  *       and runs the compiled steps above again.
- *   <li>Otherwise the spare replaces the process and runs them (measured: docs/decisions/0006).
+ *   <li>Otherwise another process replaces it and runs them (measured: docs/decisions/0006).
  * </ul>
  */
 final class StepReplayer implements AutoCloseable {
@@ -44,7 +44,7 @@ final class StepReplayer implements AutoCloseable {
     private static final long QUICK_NANOS = TimeUnit.MILLISECONDS.toNanos(50);
 
     private final BenchSettings settings;
-    private final SpareProcesses spares;
+    private final BenchProcesses processes;
     private final BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines;
     private final ReplayState replayState = new ReplayState();
     private final Set<CompiledStep> tried = new HashSet<>();
@@ -64,10 +64,10 @@ final class StepReplayer implements AutoCloseable {
      */
     StepReplayer(
             BenchSettings settings,
-            SpareProcesses spares,
+            BenchProcesses processes,
             BiFunction<List<StackTraceElement>, Integer, List<Integer>> lines) {
         this.settings = settings;
-        this.spares = spares;
+        this.processes = processes;
         this.lines = lines;
     }
 
@@ -83,7 +83,7 @@ final class StepReplayer implements AutoCloseable {
         afresh = false;
         boolean fresh = false;
         if (process == null) {
-            if (!takeSpare(job)) {
+            if (!takeNext(job)) {
                 return new RunOutcome.Stopped();
             }
         } else if (reach < 0) {
@@ -119,15 +119,15 @@ final class StepReplayer implements AutoCloseable {
         return !tainted && tried.stream().allMatch(CompiledStep::hasNoSideEffects);
     }
 
-    /** Waits for the spare; false if a stop came first. */
-    private boolean takeSpare(RunJob job) {
+    /** Waits for the next process; false if a stop came first. */
+    private boolean takeNext(RunJob job) {
         boolean confined = job.rights() == SnippetRights.CONFINED;
         if (coming != null && comingConfined != confined) {
-            coming.thenAccept(spares::retire);
+            coming.thenAccept(processes::retire);
             coming = null;
         }
         if (coming == null) {
-            coming = spares.take(confined);
+            coming = processes.take(confined);
             comingConfined = confined;
         }
         try {
@@ -236,7 +236,7 @@ final class StepReplayer implements AutoCloseable {
         List<ThrownException> chain = failed.thrown();
         if (chain.stream().anyMatch(one -> one.className().endsWith("Error"))) {
             tainted = true;
-            spares.prepare();
+            processes.prepare();
         }
         String text = runs.get(index).text();
         int line = 0;
@@ -268,8 +268,8 @@ final class StepReplayer implements AutoCloseable {
 
     private void discard() {
         if (process != null) {
-            spares.prepare();
-            spares.retire(process);
+            processes.prepare();
+            processes.retire(process);
             process = null;
         }
         replayState.forget();
@@ -284,7 +284,7 @@ final class StepReplayer implements AutoCloseable {
     /** The next run gets another process. May be called from other threads. */
     void startAfresh() {
         afresh = true;
-        spares.prepare();
+        processes.prepare();
     }
 
     /** Ends what is executing. May be called from other threads. */
@@ -298,7 +298,7 @@ final class StepReplayer implements AutoCloseable {
     @Override
     public void close() {
         if (process != null) {
-            spares.retire(process);
+            processes.retire(process);
         }
     }
 

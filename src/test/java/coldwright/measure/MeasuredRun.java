@@ -61,7 +61,7 @@ public final class MeasuredRun {
         samples.add(lessonsChecked());
         List<String> memory = new ArrayList<>();
         memory.add(memory("window", desk, "window_mb"));
-        memory.add(memory("each bench process (one at work, one spare)", desk, "bench_mb"));
+        memory.add(memory("each bench process", desk, "bench_mb"));
         String page = page(samples, memory);
         System.out.println(page);
         if (words.length > 0) {

@@ -16,7 +16,7 @@ public final class BenchWorkers {
 
     /**
      * Starts work on each of a list; the results come in its order. Each of {@code most} workers
-     * opens a bench; a bench and its spare take some 250 MB.
+     * opens a bench, which with its compiler takes some 250 MB.
      */
     public static <T, R> List<CompletableFuture<R>> start(
             List<T> list,

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * results appear in order while others are still running.
  */
 public final class ClassMarking {
-    /** A bench and its spare take some 250 MB; more in parallel would fill a small machine. */
+    /** A bench with its compiler takes some 250 MB; more in parallel would fill a small machine. */
     private static final int MOST_AT_A_TIME = 4;
 
     private final TerminalScreen screen;

@@ -16,14 +16,14 @@ import java.util.concurrent.TimeUnit;
  * Starts processes, each ahead of its use: the first at once, another as soon as it is known that
  * the last one is lost. Ensures that none outlives the program.
  */
-public final class SpareProcesses implements AutoCloseable {
+public final class BenchProcesses implements AutoCloseable {
     private static final int END_SECONDS = 1;
 
     private final LaunchSettings launch;
     private final int pointLimit;
     private final Set<BenchProcess> started = ConcurrentHashMap.newKeySet();
     private final ExecutorService starter =
-            Executors.newSingleThreadExecutor(SpareProcesses::daemon);
+            Executors.newSingleThreadExecutor(BenchProcesses::daemon);
     private final Thread lastWill = new Thread(this::endAll, "bench-last-will");
     private CompletableFuture<BenchProcess> next;
     private boolean nextConfined = true;
@@ -36,7 +36,7 @@ public final class SpareProcesses implements AutoCloseable {
      * @param heapMb heap limit, MB
      * @param pointLimit maximum points of a figure
      */
-    public SpareProcesses(List<Path> classPath, int heapMb, int pointLimit) {
+    public BenchProcesses(List<Path> classPath, int heapMb, int pointLimit) {
         this.launch = LaunchSettings.bench(classPath, heapMb, pointLimit);
         this.pointLimit = pointLimit;
         Runtime.getRuntime().addShutdownHook(lastWill);
