@@ -46,6 +46,9 @@ final class LinearModel {
     /** Steps beyond a range that aren't worth a sentence yet. */
     private static final double UNTOLD = 0.15;
 
+    /** Times so much of a taste can't be told from as much as before (judgement). */
+    static final double AS_MUCH = 1.02;
+
     /** Water added to read what solutes keep liquid, as a share of the batch. */
     private static final double DILUTED = 20;
 
@@ -147,7 +150,7 @@ final class LinearModel {
             boolean high = required.stream().anyMatch(f -> f.quantity() == quantity && f.above());
             StyleRange keep = low || high ? range : kept(quantity, range, value);
             double least = low ? range.least() + inside : Math.min(value, keep.least());
-            double most = high ? range.most() - inside : Math.max(value, keep.most());
+            double most = high ? range.most() - inside : most(quantity, value, keep);
             if (Double.isFinite(least)) {
                 add(a, b, quantity, least, -1);
             }
@@ -200,8 +203,17 @@ final class LinearModel {
         double value = state.of(quantity);
         StyleRange range = state.range(quantity);
         return range.beyond(value) > 0
-                ? value
-                : Math.max(value, kept(quantity, range, value).most());
+                ? value * AS_MUCH
+                : most(quantity, value, kept(quantity, range, value));
+    }
+
+    /**
+     * What is beyond a limit of taste already may rise a little because other things are taken out;
+     * otherwise a plan would take out a tenth of a gram of salt.
+     */
+    private static double most(StyleQuantity quantity, double value, StyleRange keep) {
+        boolean beyond = TASTED.contains(quantity) && value > keep.most();
+        return beyond ? value * AS_MUCH : Math.max(value, keep.most());
     }
 
     /** Whether any lever moves the quantity of a fault the right way at all. */
