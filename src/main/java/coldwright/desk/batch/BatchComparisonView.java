@@ -9,7 +9,6 @@ import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
-import javafx.beans.InvalidationListener;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -17,10 +16,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.Rectangle;
+import javafx.util.Subscription;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** All batches side by side: a thumbnail, a few sentences, and their differences. */
 final class BatchComparisonView extends VBox {
@@ -31,8 +29,8 @@ final class BatchComparisonView extends VBox {
     private final BatchesModel batches;
     private final ObservableValue<? extends Number> emPx;
     private final FlowPane cards = new FlowPane();
-    private final InvalidationListener listener = value -> refresh();
-    private final Set<BatchModel> heard = new HashSet<>();
+    private final Subscription followed;
+    private Subscription ofEach = Subscription.EMPTY;
 
     BatchComparisonView(BatchesModel brew, ObservableValue<? extends Number> emPx) {
         this.batches = brew;
@@ -40,20 +38,27 @@ final class BatchComparisonView extends VBox {
         getStyleClass().add("brew-part");
         cards.getStyleClass().add("brew-cards");
         getChildren().addAll(InputFields.heading("batch.beside"), cards);
-        brew.batches().addListener(listener);
-        brew.open().addListener(listener);
-        emPx.addListener(listener);
+        followed =
+                Subscription.combine(
+                        brew.batches().subscribe(this::refresh),
+                        brew.open().subscribe(this::refresh),
+                        emPx.subscribe((Runnable) this::refresh));
         refresh();
     }
 
+    /** Stops following the batches. */
+    void close() {
+        followed.unsubscribe();
+        ofEach.unsubscribe();
+    }
+
     void refresh() {
+        ofEach.unsubscribe();
+        ofEach = Subscription.EMPTY;
         for (BatchModel batch : batches.batches()) {
-            if (heard.add(batch)) {
-                batch.preview().addListener(listener);
-                batch.figures().addListener(listener);
-            }
+            ofEach = ofEach.and(batch.preview().subscribe(this::refresh));
+            ofEach = ofEach.and(batch.figures().subscribe(this::refresh));
         }
-        heard.retainAll(batches.batches());
         boolean several = batches.batches().size() > 1;
         TextControls.show(this, several);
         cards.getChildren()

@@ -19,7 +19,6 @@ import coldwright.desk.messages.TextControls;
 import coldwright.figure.Figure;
 
 import javafx.animation.PauseTransition;
-import javafx.beans.InvalidationListener;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -28,6 +27,7 @@ import javafx.scene.Node;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
+import javafx.util.Subscription;
 
 import java.util.List;
 import java.util.Optional;
@@ -58,9 +58,8 @@ final class BatchFiguresView extends VBox {
     private final ObservableList<ShownFigure> inside = FXCollections.observableArrayList();
     private final ObservableList<ShownFigure> time = FXCollections.observableArrayList();
     private final ObservableList<ShownFigure> days = FXCollections.observableArrayList();
-    private final InvalidationListener previewListener = value -> showPreview();
-    private final InvalidationListener analysisListener = value -> showAnalysis();
-    private final InvalidationListener staleListener = value -> dimming.playFromStart();
+    private final Subscription compared;
+    private Subscription followed = Subscription.EMPTY;
     private final VBox content = part("brew-figures");
     private final VBox examples = part("brew-said");
     private final FlowPane example = InputFields.choices();
@@ -125,12 +124,13 @@ final class BatchFiguresView extends VBox {
                         InputFields.heading("batch.mind"),
                         cautions);
         dimming.setOnFinished(event -> dim());
-        brew.against()
-                .addListener(
-                        value -> {
-                            showPreview();
-                            showAnalysis();
-                        });
+        compared =
+                brew.against()
+                        .subscribe(
+                                () -> {
+                                    showPreview();
+                                    showAnalysis();
+                                });
     }
 
     private static VBox part(String look) {
@@ -141,19 +141,23 @@ final class BatchFiguresView extends VBox {
 
     /** Shows another batch. */
     void show(BatchModel is) {
-        if (batch != null) {
-            batch.preview().removeListener(previewListener);
-            batch.figures().removeListener(analysisListener);
-            batch.stale().removeListener(staleListener);
-        }
+        followed.unsubscribe();
         batch = is;
         findings.forget();
-        batch.preview().addListener(previewListener);
-        batch.figures().addListener(analysisListener);
-        batch.stale().addListener(staleListener);
+        followed =
+                Subscription.combine(
+                        batch.preview().subscribe(this::showPreview),
+                        batch.figures().subscribe(this::showAnalysis),
+                        batch.stale().subscribe(dimming::playFromStart));
         showPreview();
         showAnalysis();
         dim();
+    }
+
+    /** Stops following the batch and the one to compare it with. */
+    void close() {
+        followed.unsubscribe();
+        compared.unsubscribe();
     }
 
     private void showPreview() {

@@ -6,11 +6,11 @@ import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
+import javafx.util.Subscription;
 
 import java.io.File;
 import java.nio.file.Path;
@@ -21,7 +21,8 @@ import java.util.function.Consumer;
 final class BatchFilesView extends VBox {
     private final BatchesModel batches;
     private final Consumer<Path> openLesson;
-    private final InvalidationListener listener = value -> fill();
+    private final Subscription opened;
+    private Subscription followed = Subscription.EMPTY;
     private final FlowPane deeds = InputFields.choices();
     private final FlowPane again = InputFields.choices();
     private final Label status = TextControls.label("", "note");
@@ -35,15 +36,23 @@ final class BatchFilesView extends VBox {
                         deeds,
                         again,
                         TextControls.shown(status, status.textProperty().isNotEmpty()));
-        brew.store().addListener(value -> follow());
+        opened = brew.store().subscribe(this::follow);
         follow();
     }
 
     private void follow() {
-        files.ifPresent(was -> was.recent().removeListener(listener));
+        followed.unsubscribe();
         files = batches.store().get().map(BatchStore::files);
-        files.ifPresent(is -> is.recent().addListener(listener));
+        followed =
+                files.map(is -> is.recent().subscribe((Runnable) this::fill))
+                        .orElse(Subscription.EMPTY);
         fill();
+    }
+
+    /** Stops following the store. */
+    void close() {
+        opened.unsubscribe();
+        followed.unsubscribe();
     }
 
     private void fill() {

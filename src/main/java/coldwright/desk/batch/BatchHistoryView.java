@@ -9,16 +9,14 @@ import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 import coldwright.science.diagnosis.Symptom;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The history of the batches: what each was made from, its changes, and its tasting. */
@@ -26,8 +24,8 @@ final class BatchHistoryView extends VBox {
     private final BatchesModel batches;
     private final Button back;
     private final VBox rows = new VBox();
-    private final InvalidationListener listener = value -> refresh();
-    private final Set<BatchModel> heard = new HashSet<>();
+    private final Subscription followed;
+    private Subscription ofEach = Subscription.EMPTY;
 
     BatchHistoryView(BatchesModel brew) {
         this.batches = brew;
@@ -36,10 +34,12 @@ final class BatchHistoryView extends VBox {
         back = quiet("", brew::restore);
         TextControls.show(back, false);
         getChildren().addAll(InputFields.heading("batch.history"), rows, back);
-        brew.archived().addListener((value, was, is) -> offer(is));
-        brew.batches().addListener(listener);
-        brew.open().addListener(listener);
-        brew.against().addListener(listener);
+        followed =
+                Subscription.combine(
+                        brew.archived().subscribe((was, is) -> offer(is)),
+                        brew.batches().subscribe(this::refresh),
+                        brew.open().subscribe(this::refresh),
+                        brew.against().subscribe(this::refresh));
         refresh();
     }
 
@@ -54,12 +54,18 @@ final class BatchHistoryView extends VBox {
         TextControls.show(back, last.isPresent());
     }
 
+    /** Stops following the batches. */
+    void close() {
+        followed.unsubscribe();
+        ofEach.unsubscribe();
+    }
+
     void refresh() {
+        ofEach.unsubscribe();
+        ofEach = Subscription.EMPTY;
         for (BatchModel batch : batches.batches()) {
-            if (heard.add(batch)) {
-                batch.lineage().addListener(listener);
-                batch.recipe().addListener(listener);
-            }
+            ofEach = ofEach.and(batch.lineage().subscribe(this::refresh));
+            ofEach = ofEach.and(batch.recipe().subscribe(this::refresh));
         }
         Optional<HistoryNode> focused = focused();
         rows.getChildren().setAll(batches.batches().stream().map(this::row).toList());

@@ -9,11 +9,11 @@ import coldwright.desk.messages.TextControls;
 import coldwright.desk.messages.Typography;
 import coldwright.science.plan.Finding;
 
-import javafx.beans.InvalidationListener;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.util.Subscription;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +23,7 @@ final class BatchVerdictView extends HBox {
     private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
     private final Label verdict = TextControls.label("", "brew-verdict-words");
-    private final InvalidationListener listener = value -> refresh();
+    private Subscription followed = Subscription.EMPTY;
     private BatchModel batch;
 
     BatchVerdictView() {
@@ -35,16 +35,19 @@ final class BatchVerdictView extends HBox {
 
     /** Shows another batch. */
     void show(BatchModel is) {
-        if (batch != null) {
-            batch.preview().removeListener(listener);
-            batch.figures().removeListener(listener);
-            batch.stale().removeListener(listener);
-        }
+        followed.unsubscribe();
         batch = is;
-        batch.preview().addListener(listener);
-        batch.figures().addListener(listener);
-        batch.stale().addListener(listener);
+        followed =
+                Subscription.combine(
+                        batch.preview().subscribe(this::refresh),
+                        batch.figures().subscribe(this::refresh),
+                        batch.stale().subscribe(this::refresh));
         refresh();
+    }
+
+    /** Stops following the batch. */
+    void close() {
+        followed.unsubscribe();
     }
 
     private void refresh() {

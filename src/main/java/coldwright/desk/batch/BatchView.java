@@ -24,6 +24,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -47,6 +48,8 @@ public final class BatchView extends BorderPane {
     private final BatchHistoryView history;
     private final BatchComparisonView comparison;
     private final BatchVerdictView verdict = new BatchVerdictView();
+    private final BatchFilesView files;
+    private final Subscription opened;
     private final ScrollPane scroll = new ScrollPane();
     private final VBox later = new VBox();
     private final VBox page = new VBox();
@@ -73,6 +76,7 @@ public final class BatchView extends BorderPane {
         taste = new TastingView(brew);
         history = new BatchHistoryView(brew);
         comparison = new BatchComparisonView(brew, room.emPx());
+        files = new BatchFilesView(brew, openLesson);
         later.getChildren().addAll(goals, taste, history);
         getStylesheets()
                 .add(
@@ -100,7 +104,7 @@ public final class BatchView extends BorderPane {
                 .addAll(
                         TextControls.label(Messages.of("batch.page"), "lesson-title"),
                         TextControls.label(Messages.of("batch.what"), "brew-what"),
-                        new BatchFilesView(brew, openLesson),
+                        files,
                         both,
                         comparison);
         scroll.setContent(page);
@@ -118,9 +122,21 @@ public final class BatchView extends BorderPane {
                             history.refresh();
                             comparison.refresh();
                         });
-        brew.open().addListener((value, was, is) -> turnTo(is));
+        opened = brew.open().subscribe((was, is) -> turnTo(is));
         show(brew.open().get());
         lay();
+    }
+
+    /** Stops following the batches, because another view takes its place. */
+    public void close() {
+        opened.unsubscribe();
+        files.close();
+        recipe.close();
+        figures.close();
+        goals.close();
+        verdict.close();
+        history.close();
+        comparison.close();
     }
 
     /** Shows another batch: scrolls to its recipe and focuses it, unless its button was pressed. */

@@ -9,12 +9,12 @@ import coldwright.desk.batch.search.ProposedChange;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -30,7 +30,7 @@ final class GoalView extends VBox {
     private final TextField minutes = InputFields.live(text -> refresh());
     private final FlowPane choices = InputFields.choices();
     private final VBox answers = new VBox();
-    private final InvalidationListener listener = value -> refresh();
+    private Subscription followed = Subscription.EMPTY;
     private BatchModel batch;
 
     /**
@@ -59,14 +59,17 @@ final class GoalView extends VBox {
 
     /** Shows another batch. */
     void show(BatchModel is) {
-        if (batch != null) {
-            batch.preview().removeListener(listener);
-        }
+        followed.unsubscribe();
         batch = is;
-        batch.preview().addListener(listener);
+        followed = batch.preview().subscribe(this::refresh);
         choices.disableProperty().bind(batch.stale());
         answers.getChildren().clear();
         refresh();
+    }
+
+    /** Stops following the batch. */
+    void close() {
+        followed.unsubscribe();
     }
 
     private double wanted() {

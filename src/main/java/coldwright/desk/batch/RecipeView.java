@@ -12,7 +12,6 @@ import coldwright.desk.messages.TextControls;
 import coldwright.science.mix.Ingredient;
 import coldwright.text.DisplayText;
 
-import javafx.beans.InvalidationListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -20,6 +19,7 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Subscription;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
     private final Label state = TextControls.label("", "brew-fault");
     private final FreezingSetupView means = new FreezingSetupView(this::changed);
     private final RecipeIntentView intent = new RecipeIntentView(this::changed);
-    private final InvalidationListener listener = value -> refresh();
+    private Subscription followed = Subscription.EMPTY;
     private final TextArea notes = new TextArea();
     private final Button undo = TextControls.button(Messages.of("batch.undo"), this::undo);
     private BatchModel batch;
@@ -90,14 +90,18 @@ final class RecipeView extends VBox implements RecipeLineView.LineActions {
 
     /** Shows another batch. */
     void show(BatchModel is) {
-        if (batch != null) {
-            batch.recipe().removeListener(listener);
-            batch.trouble().removeListener(listener);
-        }
+        followed.unsubscribe();
         batch = is;
-        batch.recipe().addListener(listener);
-        batch.trouble().addListener(listener);
+        followed =
+                batch.recipe()
+                        .subscribe(this::refresh)
+                        .and(batch.trouble().subscribe(this::refresh));
         refresh();
+    }
+
+    /** Stops following the batch. */
+    void close() {
+        followed.unsubscribe();
     }
 
     private void refresh() {

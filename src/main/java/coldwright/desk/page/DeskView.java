@@ -103,6 +103,9 @@ public final class DeskView extends StackPane {
     public void close() {
         subscriptions.forEach(Subscription::unsubscribe);
         notice.close();
+        if (batchView != null) {
+            batchView.close();
+        }
         exitPage();
     }
 

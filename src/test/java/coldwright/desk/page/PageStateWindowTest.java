@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.figure.FigurePainter;
 import coldwright.desk.figure.RenderContext;
 import coldwright.desk.lesson.LessonView;
@@ -177,6 +178,27 @@ class PageStateWindowTest {
         robot.interact(desk::goHome);
         press(robot, KeyCode.ESCAPE);
         robot.interact(() -> settings.largerType());
+        assertEquals(List.of(), broken);
+    }
+
+    @Test
+    void aClosedViewFollowsNoBatch(FxRobot robot) throws Exception {
+        lesson();
+        robot.interact(desk::openBatches);
+        DeskView former = (DeskView) stage.getScene().getRoot();
+        TextField name = (TextField) former.lookup(".brew-recipe .text-field");
+        String before = name.getText();
+        robot.interact(
+                () -> {
+                    former.close();
+                    stage.getScene().setRoot(view(Optional.of(former)));
+                    BatchModel batch = desk.batches().open().get();
+                    batch.change("name", batch.recipe().get().called("Malt"));
+                });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertEquals(before, name.getText());
+        TextField now = (TextField) stage.getScene().lookup(".brew-recipe .text-field");
+        assertEquals("Malt", now.getText());
         assertEquals(List.of(), broken);
     }
 
