@@ -44,11 +44,13 @@ public final class PageStyles {
         return Math.min(USUAL_EM_PX * percent / 100, widthPx / LEAST_WIDTH_EM);
     }
 
-    /** Type size of the classroom view: some 28 lines fit into the window's height. */
-    public static double classroomEmPx(double widthPx, double heightPx) {
-        double byHeight = heightPx / 36;
-        double byWidth = widthPx / 46;
-        return Math.max(USUAL_EM_PX, Math.min(byHeight, byWidth));
+    /**
+     * Type size of the classroom view: some 28 lines fit into the window's height, unless the type
+     * of pages is larger.
+     */
+    public static double classroomEmPx(int percent, double widthPx, double heightPx) {
+        double filling = Math.min(heightPx / 36, widthPx / 46);
+        return Math.max(filling, Math.max(USUAL_EM_PX, emPx(percent, widthPx)));
     }
 
     /** Loads the fonts; only the first call has an effect. */

@@ -26,11 +26,21 @@ public final class ClassroomView extends BorderPane {
     /** Height of the strip with the buttons, ems. */
     public static final double STRIP_EM = 2.4;
 
+    /** The strip's type is so large at most that this many ems of it fit into the width. */
+    private static final double STRIP_WIDTH_EM = 60;
+
+    private static final double LEAST_STRIP_PX = 14;
+
+    /** A lesson's long title is cut, or it would push a button into a second line. */
+    private static final double WHERE_EM = 15;
+
     private final LessonModel lesson;
     private final PageState state;
     private final Consumer<String> openLink;
     private final ScrollPage page = new ScrollPage("classroom-page");
     private final FigureColumn figures;
+
+    private final FlowPane strip;
     private final Label where = TextControls.styled(new Label(), "strip-here");
     private final Button back;
     private final Button next;
@@ -52,7 +62,7 @@ public final class ClassroomView extends BorderPane {
         setCenter(both);
         back = TextControls.command("classroom.previous", () -> turn(-1));
         next = TextControls.command("classroom.next", () -> turn(1));
-        FlowPane strip =
+        strip =
                 new FlowPane(
                         back,
                         next,
@@ -75,6 +85,11 @@ public final class ClassroomView extends BorderPane {
         page.setMinWidth(beside ? measure : 0);
         HBox.setHgrow(page, beside ? Priority.NEVER : Priority.ALWAYS);
         TextControls.show(figures, beside);
+        // large type leaves the strip in one line
+        double fitting = Math.max(LEAST_STRIP_PX, widthPx / STRIP_WIDTH_EM);
+        double stripPx = Math.min(emPx, fitting);
+        strip.setStyle("-fx-font-size: " + stripPx + "px;");
+        where.setMaxWidth(WHERE_EM * stripPx);
     }
 
     private void pressed(KeyEvent event) {

@@ -12,6 +12,7 @@ import coldwright.help.Suggestion;
 
 import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -83,7 +84,15 @@ public final class HelpPane extends VBox {
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
         getChildren().add(TextControls.command("dismiss", this::dismiss));
         TextControls.show(this, true);
-        AfterFrame.after(1, () -> LessonView.reveal(this, this));
+        AfterFrame.after(1, this::comeIntoView);
+    }
+
+    /** The button that was pressed for it, below it, stays in view too. */
+    private void comeIntoView() {
+        LessonView.reveal(this, this);
+        if (getScene() != null && getScene().getFocusOwner() instanceof Button pressed) {
+            LessonView.reveal(pressed, pressed);
+        }
     }
 
     private void add(HelpEntry entry) {

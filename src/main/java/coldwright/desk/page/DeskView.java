@@ -153,10 +153,11 @@ public final class DeskView extends StackPane {
 
     private void arrange() {
         double width = Math.max(480, getWidth());
+        int percent = state.settings().typePercent();
         double em =
                 classroom == null
-                        ? PageStyles.emPx(state.settings().typePercent(), width)
-                        : PageStyles.classroomEmPx(getWidth(), getHeight());
+                        ? PageStyles.emPx(percent, width)
+                        : PageStyles.classroomEmPx(percent, getWidth(), getHeight());
         keepFocusInView();
         setStyle("-fx-font-size: " + em + "px;");
         state.emPx().set(em);

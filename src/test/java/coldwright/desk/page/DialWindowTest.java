@@ -132,7 +132,7 @@ final class DialWindowTest {
         dialled(robot);
         robot.type(KeyCode.F9);
         waitFor(() -> robot.lookup(".classroom").tryQuery().orElse(null), "the room");
-        assertTrue(OnPage.has(robot, "A lesson to press on · step 1 of 3"));
+        assertTrue(OnPage.has(robot, "Step 1 of 3 · A lesson to press on"));
         robot.clickOn("Next step");
         assertEquals(2, desk.open().get().inSight().get().number());
         robot.type(KeyCode.F9);
