@@ -163,12 +163,15 @@ final class RobotWindow implements AutoCloseable {
             Thread.sleep(6);
             ask(() -> true);
         }
-        ask(
-                () -> {
-                    stage.getScene().getRoot().applyCss();
-                    stage.getScene().getRoot().layout();
-                    return true;
-                });
+        // a scroll bar that comes or goes makes a page narrower or wider in a second layout
+        for (int i = 0; i < 2; i++) {
+            ask(
+                    () -> {
+                        stage.getScene().getRoot().applyCss();
+                        stage.getScene().getRoot().layout();
+                        return true;
+                    });
+        }
     }
 
     /** Asks on the window's thread. */

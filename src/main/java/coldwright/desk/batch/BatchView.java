@@ -3,6 +3,7 @@ package coldwright.desk.batch;
 import coldwright.desk.batch.model.BatchModel;
 import coldwright.desk.batch.model.BatchesModel;
 import coldwright.desk.figure.FigureSettings;
+import coldwright.desk.layout.KeyScrolling;
 import coldwright.desk.messages.Messages;
 import coldwright.desk.messages.TextControls;
 
@@ -108,6 +109,7 @@ public final class BatchView extends BorderPane {
                         both,
                         comparison);
         scroll.setContent(page);
+        KeyScrolling.keepFocusInView(scroll, scroll::requestFocus);
         setCenter(scroll);
         setBottom(verdict);
         setOnDragOver(this::draggedOver);

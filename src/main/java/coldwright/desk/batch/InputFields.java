@@ -14,6 +14,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 import java.util.List;
@@ -84,6 +85,9 @@ final class InputFields {
                                 opened.run();
                             }
                         });
+        // long words, such as names by law, wrap instead of making the column wider
+        button.setWrapText(true);
+        button.setMinSize(0, Region.USE_PREF_SIZE);
         return new VBox(new HBox(button), part);
     }
 

@@ -1,6 +1,7 @@
 package coldwright.desk.figure;
 
 import coldwright.desk.figure.model.PinnedFigures;
+import coldwright.desk.layout.KeyScrolling;
 import coldwright.desk.lesson.model.StepModel;
 import coldwright.desk.messages.TextControls;
 
@@ -22,6 +23,7 @@ public final class FigureColumn extends ScrollPane {
         stack = new FigureStack(first.drawn(), room, pinnedFigures, room.figuresBeside(), true);
         VBox box = TextControls.styled(new VBox(empty, stack), "figures-box");
         setContent(box);
+        KeyScrolling.keepFocusInView(this, this::requestFocus);
         show(first);
     }
 

@@ -2,11 +2,9 @@ package coldwright.desk.layout;
 
 import coldwright.desk.messages.TextControls;
 
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ScrollPane.ScrollBarPolicy;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -23,18 +21,7 @@ public class ScrollPage extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         StackPane sheet = TextControls.styled(new StackPane(column), "sheet");
         setContent(sheet);
-        addEventHandler(KeyEvent.KEY_PRESSED, event -> Platform.runLater(this::keepFocusInView));
-    }
-
-    /** A key has scrolled the page: what it scrolled away loses the focus to the page. */
-    private void keepFocusInView() {
-        Node focused = getScene() == null ? null : getScene().getFocusOwner();
-        boolean away =
-                TextControls.around(focused).anyMatch(one -> one == getContent())
-                        && !TextControls.isSeen(focused, this);
-        if (away) {
-            super.requestFocus();
-        }
+        KeyScrolling.keepFocusInView(this, super::requestFocus);
     }
 
     public final VBox column() {

@@ -1,7 +1,6 @@
 package coldwright.desk.lesson;
 
 import coldwright.desk.code.CodeEditor;
-import coldwright.desk.layout.AfterFrame;
 import coldwright.desk.layout.CodeSentence;
 import coldwright.desk.lesson.model.SnippetModel;
 import coldwright.desk.messages.Messages;
@@ -84,13 +83,18 @@ public final class HelpPane extends VBox {
         entries.stream().limit(MOST_SHOWN).forEach(this::add);
         getChildren().add(TextControls.command("dismiss", this::dismiss));
         TextControls.show(this, true);
-        AfterFrame.after(1, this::comeIntoView);
+        Platform.runLater(this::comeIntoView);
     }
 
     /** The button that was pressed for it, below it, stays in view too. */
     private void comeIntoView() {
+        if (getScene() == null) {
+            return;
+        }
+        getScene().getRoot().applyCss();
+        getScene().getRoot().layout();
         LessonView.reveal(this, this);
-        if (getScene() != null && getScene().getFocusOwner() instanceof Button pressed) {
+        if (getScene().getFocusOwner() instanceof Button pressed) {
             LessonView.reveal(pressed, pressed);
         }
     }

@@ -177,14 +177,15 @@ public final class LessonView extends ScrollPage {
                 .or(() -> steps.stream().limit(was.number()).reduce((one, other) -> other));
     }
 
-    /** Scrolls a node into view, on whichever lesson's page it is. */
+    /** Scrolls a node into view, on whichever page it is: a lesson's, or the classroom view's. */
     static void reveal(Node node, Node within) {
         if (node.isVisible()) {
             TextControls.around(within)
                     .filter(LessonView.class::isInstance)
                     .map(LessonView.class::cast)
                     .findFirst()
-                    .ifPresent(lesson -> lesson.reveal(node));
+                    .ifPresentOrElse(
+                            lesson -> lesson.reveal(node), () -> TextControls.reveal(node, 0));
         }
     }
 
