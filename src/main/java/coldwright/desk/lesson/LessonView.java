@@ -39,6 +39,11 @@ public final class LessonView extends ScrollPage {
     private double keptY;
     private double anchoredAt = Double.NaN;
 
+    /** What had the focus in view at the last look, and how far the page was scrolled. */
+    private Node seenFocus;
+
+    private double seenAt;
+
     LessonView(
             LessonModel model,
             PageState state,
@@ -211,6 +216,8 @@ public final class LessonView extends ScrollPage {
             return;
         }
         TextControls.reveal(this, node, state.coveredPx().get());
+        seenFocus = node;
+        seenAt = offset();
         anchoredAt = stepOf(node).isPresent() ? offset() : Double.NaN;
         lookSoon();
     }
@@ -229,6 +236,7 @@ public final class LessonView extends ScrollPage {
             return;
         }
         keepInPlace();
+        keepFocusInView();
         StepView sight = inSight();
         boolean shown =
                 topOf(sight) < offset() + seen && topOf(sight) + sight.getHeight() > offset();
@@ -264,6 +272,18 @@ public final class LessonView extends ScrollPage {
                             anchoredAt = anchored ? offset() : Double.NaN;
                         });
         scrolled = false;
+    }
+
+    /** A result above has pushed what has the focus out of view: the page follows it. */
+    private void keepFocusInView() {
+        Node focused = getScene().getFocusOwner();
+        boolean inPage = TextControls.around(focused).anyMatch(one -> one == column);
+        boolean pushed = focused == seenFocus && Math.abs(offset() - seenAt) < GAP_PX;
+        if (inPage && pushed && !TextControls.isSeen(focused, this)) {
+            reveal(focused);
+        }
+        seenFocus = inPage && TextControls.isSeen(focused, this) ? focused : null;
+        seenAt = offset();
     }
 
     private StepView inSight() {
