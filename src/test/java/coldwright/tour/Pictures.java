@@ -48,7 +48,7 @@ record Pictures(Path folder) {
     }
 
     private void save(String name, List<Image> images) throws IOException {
-        int width = images.stream().mapToInt(one -> (int) one.getWidth() + GAP_PX).sum();
+        int width = images.stream().mapToInt(one -> (int) one.getWidth() + GAP_PX).sum() - GAP_PX;
         int height = images.stream().mapToInt(one -> (int) one.getHeight()).max().orElse(1);
         BufferedImage all =
                 new BufferedImage(Math.max(1, width), height, BufferedImage.TYPE_INT_RGB);
